@@ -1,0 +1,2 @@
+export * from "./dataset.ts";
+export type * from "./generated/index.ts";
