@@ -1,0 +1,10 @@
+export { elementPoints } from "./element-points.ts";
+export * from "./network.ts";
+export * from "./solution.ts";
+export { operatingPoint, type SteadyOptions, solveSteady } from "./steady.ts";
+export { validateNetwork } from "./validate-network.ts";
+export { sensitivities } from "./sensitivities.ts";
+export { type OhmmeterOptions, type OhmmeterReading, ohmmeter } from "./ohmmeter.ts";
+export { type ProbeWindow, type RelativeTolerance, toleranceWindow, type Windows } from "./window.ts";
+export { worstCase } from "./worst-case.ts";
+export { scaleParameter } from "./parameter.ts";

@@ -1,0 +1,235 @@
+import type { Circuit } from "./compile.ts";
+import { PortNewton } from "./port-newton.ts";
+import { type Reduction, reduceCircuit, sourceBasis, sourceCount } from "./reduction.ts";
+import { CircuitError } from "./solution.ts";
+
+/**
+ * Two-stage singly diagonal scheme (Alexander, SIAM J. Numer. Anal. 14, 1977): second order, L-stable, both stages with
+ * the same companion coefficient, last stage equal to the step's result.
+ */
+export const STAGE_SHARE = 1 - Math.SQRT1_2;
+const EXTRAPOLATE = (1 - STAGE_SHARE) / STAGE_SHARE;
+
+/** Steps of a march: for each step the index of its size in `stepSeconds`. */
+export interface Plan {
+  stepSeconds: readonly number[];
+  levels: Uint8Array;
+}
+
+/** A plan of equal steps over one period. */
+export function evenPlan(hertz: number, steps: number): Plan {
+  return { stepSeconds: [1 / hertz / steps], levels: new Uint8Array(steps) };
+}
+
+/** What a march leaves behind: two stages a step, from which every unknown can be computed. */
+export interface Trajectory {
+  stages: number;
+  states: number;
+  /** Share of the span that each stage stands for; they add up to 1. */
+  weights: Float64Array;
+  /** Time in seconds of each stage. */
+  times: Float64Array;
+  /** Index into the reductions. */
+  levels: Uint8Array;
+  /** Stores at the start of each stage (history), [stage][store]. */
+  histories: Float64Array;
+  /** Stores at the end of each stage. */
+  results: Float64Array;
+  netAmps: Float64Array;
+  portVolts: Float64Array;
+  basis: Float64Array;
+}
+
+/** Marches a circuit through time on precomputed reductions. */
+export class Marcher {
+  readonly circuit: Circuit;
+  readonly newton: PortNewton;
+  /** Linear stores, then fluxes. */
+  readonly states: number;
+  private readonly reductions = new Map<number, Reduction>();
+  private readonly openVolts: Float64Array;
+  private readonly basis: Float64Array;
+  private readonly stageState: Float64Array;
+  private readonly history: Float64Array;
+  private readonly work: { port: Float64Array; amps: Float64Array; first: Float64Array; second: Float64Array };
+
+  constructor(circuit: Circuit) {
+    this.circuit = circuit;
+    this.newton = new PortNewton(circuit);
+    this.states = circuit.states.length + circuit.fluxPorts.length;
+    const ports = circuit.ports.length;
+    this.openVolts = new Float64Array(ports);
+    this.basis = new Float64Array(sourceCount(circuit));
+    this.stageState = new Float64Array(this.states);
+    this.history = new Float64Array(this.states);
+    const block = this.states * this.states;
+    this.work = {
+      port: new Float64Array(ports * this.states),
+      amps: new Float64Array(ports * this.states),
+      first: new Float64Array(block),
+      second: new Float64Array(block),
+    };
+  }
+
+  /** Reduction for steps of this many seconds. */
+  reduction(stepSeconds: number): Reduction {
+    let found = this.reductions.get(stepSeconds);
+    if (found === undefined) {
+      found = reduceCircuit(this.circuit, 1 / (STAGE_SHARE * stepSeconds));
+      this.reductions.set(stepSeconds, found);
+    }
+    return found;
+  }
+
+  emptyTrajectory(plan: Plan): Trajectory {
+    const stages = 2 * plan.levels.length;
+    const { states, newton } = this;
+    return {
+      stages,
+      states,
+      weights: new Float64Array(stages),
+      times: new Float64Array(stages),
+      levels: new Uint8Array(stages),
+      histories: new Float64Array(stages * states),
+      results: new Float64Array(stages * states),
+      netAmps: new Float64Array(stages * newton.size),
+      portVolts: new Float64Array(stages * newton.size),
+      basis: new Float64Array(stages * this.basis.length),
+    };
+  }
+
+  /** One implicit stage: from `history` to `stageState` at a time; the port solution stays in `newton`. */
+  private stage(reduction: Reduction, seconds: number): void {
+    const { newton, openVolts, basis, history, stageState } = this;
+    const { states: n, ports: p, sources: s } = reduction;
+    sourceBasis(this.circuit, seconds, basis, 0);
+    for (let k = 0; k < p; k++) {
+      let sum = 0;
+      for (let j = 0; j < n; j++) sum += reduction.portState[k * n + j]! * history[j]!;
+      for (let j = 0; j < s; j++) sum += reduction.portSource[k * s + j]! * basis[j]!;
+      openVolts[k] = sum;
+    }
+    newton.setFlux(history, n, reduction.perSecond);
+    if (!newton.solve(reduction.portPort, openVolts)) {
+      const names = this.circuit.devices.map((device) => device.id);
+      throw new CircuitError("no-convergence", `no solution for ${names.join(", ")} at ${seconds.toPrecision(4)} s`, [], names);
+    }
+    const { netAmps, scratch } = newton;
+    for (let k = 0; k < n; k++) {
+      let sum = 0;
+      for (let j = 0; j < n; j++) sum += reduction.stateState[k * n + j]! * history[j]!;
+      for (let j = 0; j < s; j++) sum += reduction.stateSource[k * s + j]! * basis[j]!;
+      for (let j = 0; j < p; j++) sum -= reduction.statePort[k * p + j]! * netAmps[j]!;
+      stageState[k] = sum;
+    }
+    for (let k = 0; k < this.circuit.fluxPorts.length; k++) {
+      const { port, device } = this.circuit.fluxPorts[k]!;
+      const amps = netAmps[port]! + this.circuit.ports[port]!.lent * scratch.volts[port]!;
+      stageState[n + k] = history[n + k]! + (scratch.volts[port]! - device.flux.ohms * amps) / reduction.perSecond;
+    }
+  }
+
+  /** Carries columns through the stage just solved: `columns` (states x states) becomes d stageState / d initial. */
+  private carry(reduction: Reduction, columns: Float64Array, out: Float64Array): void {
+    const { newton, circuit, work } = this;
+    const { states: n, ports: p } = reduction;
+    const width = this.states;
+    const { port, amps } = work;
+    for (let k = 0; k < p; k++) {
+      for (let c = 0; c < width; c++) port[k * width + c] = 0;
+      for (let j = 0; j < n; j++) {
+        const factor = reduction.portState[k * n + j]!;
+        if (factor !== 0) for (let c = 0; c < width; c++) port[k * width + c] = port[k * width + c]! + factor * columns[j * width + c]!;
+      }
+      for (let f = 0; f < circuit.fluxPorts.length; f++) {
+        const at = circuit.fluxPorts[f]!.port;
+        const factor = reduction.portPort[k * p + at]! * newton.scratch.fluxSlopes[at]!;
+        for (let c = 0; c < width; c++) port[k * width + c] = port[k * width + c]! - factor * columns[(n + f) * width + c]!;
+      }
+    }
+    newton.respond(port, width);
+    for (let k = 0; k < p; k++) {
+      for (let c = 0; c < width; c++) amps[k * width + c] = 0;
+      for (let j = 0; j < p; j++) {
+        const slope = newton.netSlopes[k * p + j]!;
+        if (slope !== 0) for (let c = 0; c < width; c++) amps[k * width + c] = amps[k * width + c]! + slope * port[j * width + c]!;
+      }
+    }
+    for (let f = 0; f < circuit.fluxPorts.length; f++) {
+      const at = circuit.fluxPorts[f]!.port;
+      const slope = newton.scratch.fluxSlopes[at]!;
+      for (let c = 0; c < width; c++) amps[at * width + c] = amps[at * width + c]! + slope * columns[(n + f) * width + c]!;
+    }
+    for (let k = 0; k < n; k++) {
+      for (let c = 0; c < width; c++) out[k * width + c] = 0;
+      for (let j = 0; j < n; j++) {
+        const factor = reduction.stateState[k * n + j]!;
+        if (factor !== 0) for (let c = 0; c < width; c++) out[k * width + c] = out[k * width + c]! + factor * columns[j * width + c]!;
+      }
+      for (let j = 0; j < p; j++) {
+        const factor = reduction.statePort[k * p + j]!;
+        if (factor !== 0) for (let c = 0; c < width; c++) out[k * width + c] = out[k * width + c]! - factor * amps[j * width + c]!;
+      }
+    }
+    for (let f = 0; f < circuit.fluxPorts.length; f++) {
+      const { port: at, device } = circuit.fluxPorts[f]!;
+      const lent = circuit.ports[at]!.lent;
+      for (let c = 0; c < width; c++) {
+        const volts = port[at * width + c]!;
+        const change = volts - device.flux.ohms * (amps[at * width + c]! + lent * volts);
+        out[(n + f) * width + c] = columns[(n + f) * width + c]! + change / reduction.perSecond;
+      }
+    }
+  }
+
+  /**
+   * Marches through a plan.
+   *
+   * @param state stores at the start, overwritten with those at the end
+   * @param startSeconds time of the first step's start, for the sources
+   * @param transition when given, overwritten with d end / d start (row-major, states x states)
+   * @param record when given, filled with both stages of every step
+   */
+  march(plan: Plan, state: Float64Array, startSeconds: number, transition?: Float64Array, record?: Trajectory): void {
+    const { states, history, stageState } = this;
+    const reductions = plan.stepSeconds.map((step) => this.reduction(step));
+    if (transition !== undefined) {
+      transition.fill(0);
+      for (let k = 0; k < states; k++) transition[k * states + k] = 1;
+    }
+    const { first, second } = this.work;
+    let span = 0;
+    for (let k = 0; k < plan.levels.length; k++) span += plan.stepSeconds[plan.levels[k]!]!;
+    let seconds = startSeconds;
+    for (let step = 0; step < plan.levels.length; step++) {
+      const level = plan.levels[step]!;
+      const size = plan.stepSeconds[level]!;
+      const reduction = reductions[level]!;
+      history.set(state);
+      this.stage(reduction, seconds + STAGE_SHARE * size);
+      if (record !== undefined) this.store(record, 2 * step, level, seconds + STAGE_SHARE * size, ((1 - STAGE_SHARE) * size) / span);
+      if (transition !== undefined) this.carry(reduction, transition, first);
+      for (let k = 0; k < states; k++) history[k] = state[k]! + EXTRAPOLATE * (stageState[k]! - state[k]!);
+      seconds += size;
+      this.stage(reduction, seconds);
+      if (record !== undefined) this.store(record, 2 * step + 1, level, seconds, (STAGE_SHARE * size) / span);
+      if (transition !== undefined) {
+        for (let k = 0; k < first.length; k++) second[k] = transition[k]! + EXTRAPOLATE * (first[k]! - transition[k]!);
+        this.carry(reduction, second, transition);
+      }
+      state.set(stageState);
+    }
+  }
+
+  private store(record: Trajectory, stage: number, level: number, seconds: number, weight: number): void {
+    const { states, newton } = this;
+    record.weights[stage] = weight;
+    record.times[stage] = seconds;
+    record.levels[stage] = level;
+    record.histories.set(this.history, stage * states);
+    record.results.set(this.stageState, stage * states);
+    record.netAmps.set(newton.netAmps, stage * newton.size);
+    record.portVolts.set(newton.scratch.volts, stage * newton.size);
+    record.basis.set(this.basis, stage * this.basis.length);
+  }
+}

@@ -1,0 +1,3 @@
+export * from "./circuit/index.ts";
+export * from "./markings/index.ts";
+export * from "./quantities/index.ts";

@@ -1,0 +1,10 @@
+export { capacitanceTolerance, eiaFarads } from "./capacitanceCode.ts";
+export type { CodeReading } from "./codeReading.ts";
+export { type Colour, colourNamed } from "./colours.ts";
+export { decodeBands } from "./decodeBands.ts";
+export { type BodyEndDot, decodeBodyEndDot } from "./decodeBodyEndDot.ts";
+export { type CapacitorFamily, capacitorFamilies, decodeCapacitorColours } from "./decodeCapacitorColours.ts";
+export { defaultCapacitorTolerance, defaultResistorTolerance } from "./defaultTolerance.ts";
+export { encodeBands } from "./encodeBands.ts";
+export { parseMarking } from "./parseMarking.ts";
+export { parseSections } from "./parseSections.ts";
