@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { modelOf } from "../../testing/model.ts";
+import { supplyParts, universalParts } from "../../testing/supply.ts";
+import { lineCurrent } from "../shared/lineCurrent.ts";
+import { fuseRating } from "./fuse-rating.ts";
+
+const run = (marked: string) => fuseRating.run(modelOf({ parts: supplyParts({ F1: { marked } }) }));
+const worst = (marked: string) => run(marked)[0];
+
+describe("fuse-rating", () => {
+  it("accepts a slow fuse of about twice the steady current and shows its figures", () => {
+    const finding = worst("T 0.8 A 250 V 5x20");
+    expect(finding).toMatchObject({ severity: "good" });
+    // IEC 60127: 100 % of the rating.
+    expect(finding?.figures[0]).toMatchObject({ limit: 0.8, limitKind: "maximum" });
+    const steady = lineCurrent(modelOf({ parts: supplyParts() }), "restored")?.rmsAmps ?? 0;
+    expect(finding?.figures[0]?.value).toBeCloseTo(steady, 3);
+  });
+
+  it("finds a fuse that blows without a fault: UL 75 % of the rating", () => {
+    const steady = lineCurrent(modelOf({ parts: supplyParts() }), "restored")?.rmsAmps ?? 0;
+    expect(steady).toBeGreaterThan(0.3);
+    const finding = worst("3AG 0.4 A slow 250 V");
+    expect(finding?.figures[0]?.limit).toBeCloseTo(0.3, 6);
+    expect(finding).toMatchObject({ severity: "adjust" });
+  });
+
+  it("finds a fuse too large to protect", () => {
+    expect(worst("T 5 A 250 V 5x20")).toMatchObject({ severity: "replace", holds: "full-line" });
+  });
+
+  it("warns of a fast fuse and asks for a melting integral that the table does not hold", () => {
+    expect(run("3AG 1 A fast 250 V").map(({ severity }) => severity)).toContain("watch");
+    expect(run("3AG 1 A slow 250 V").map(({ severity }) => severity)).toContain("unmeasured");
+  });
+
+  it("holds the switch-on integral against 22 % of the melting integral (fuse-maker-sheets: 1 A T 5x20 19.2 A2s)", () => {
+    const parts = universalParts({ V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } }, R1: { marked: "1 ohm 5 W" }, C1: { marked: "1000 uF 200 V electrolytic" }, LOAD: { marked: "120 mA" }, W1: { pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "B-" } } }, [{ name: "F1", kind: "fuse", marked: "T 1 A 250 V 5x20", between: ["fuse in", "switch in"] }]);
+    const findings = fuseRating.run(modelOf({ parts, reference: "B-", chassis: { isolation: "transformerless" } }));
+    // 0.22 * 19.2 A2s = 4.22 A2s; at most 1/2 * 1.04 mF * (177 V)^2 = 16.3 J over 1.21 ohm: 13.5 A2s; the load's pull on the crest takes some of it.
+    expect(findings[0]).toMatchObject({ severity: "watch", title: "Switching on wears F1" });
+    expect(findings[0]?.figures[0]?.limit).toBeCloseTo(4.224, 3);
+    expect(findings[0]?.figures[0]?.value ?? 0).toBeGreaterThan(11);
+    expect(findings[0]?.figures[0]?.value ?? 0).toBeLessThan(13.5);
+  });
+
+  it("does not apply without a fuse", () => {
+    expect(fuseRating.run(modelOf({ parts: supplyParts({ F1: null, S1: { between: ["fuse in", "primary 1"] } }) }))).toEqual([]);
+  });
+});

@@ -1,0 +1,37 @@
+import { describe, expect, it } from "vitest";
+import { modelOf } from "../../testing/model.ts";
+import { siliconSupply, supplyParts } from "../../testing/supply.ts";
+import { rectifierInputCapacitor } from "./rectifier-input-capacitor.ts";
+
+const run = (parts: ReturnType<typeof supplyParts>) => rectifierInputCapacitor.run(modelOf({ parts }));
+
+describe("rectifier-input-capacitor", () => {
+  // Limit: 5Y3GT 20 uF (reference table 10.5).
+  it("passes 20 uF and finds 22 uF and 47 uF behind a 5Y3GT", () => {
+    expect(run(supplyParts())[0]?.severity).toBe("good");
+    expect(run(supplyParts({ C1: { fitted: "22 uF 450 V" } }))[0]?.severity).toBe("replace");
+    const finding = run(supplyParts({ C1: { fitted: "47 uF 450 V" } }))[0];
+    expect(finding).toMatchObject({ severity: "replace", holds: "full-line", part: "C1" });
+    expect(finding?.figures[0]?.limit).toBeCloseTo(20e-6, 12);
+    expect(finding?.figures[0]?.margin).toBeCloseTo(-1.35, 9);
+  });
+
+  it("leaves the second capacitor free, and a capacitor behind a choke", () => {
+    expect(run(supplyParts({ C2: { fitted: "100 uF 450 V" } })).map(({ severity }) => severity)).toEqual(["good"]);
+    expect(run(supplyParts({ C1: null, C2: { fitted: "100 uF 450 V" } }))).toEqual([]);
+  });
+
+  it("adds capacitors in parallel, also through a small surge resistor", () => {
+    const more = [{ name: "C3", kind: "capacitor" as const, marked: "10 uF 450 V", between: ["surge", "chassis"] as [string, string] }, { name: "R3", kind: "resistor" as const, marked: "47 ohm 2 W", between: ["B+1", "surge"] as [string, string] }];
+    expect(run(supplyParts({}, more))[0]?.figures[0]?.value).toBeCloseTo(30e-6, 12);
+  });
+
+  it("judges the plan apart from what stands", () => {
+    const findings = run(supplyParts({ C1: { fitted: { marked: "47 uF 450 V", planned: true } } }));
+    expect(findings.map(({ life, severity }) => [life, severity])).toEqual([["restored", "good"], ["planned", "replace"]]);
+  });
+
+  it("does not apply to silicon", () => {
+    expect(run(siliconSupply("silicon 1000 V 1 A", { C1: { marked: "470 uF 450 V electrolytic" } }))).toEqual([]);
+  });
+});

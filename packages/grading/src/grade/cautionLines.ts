@@ -1,0 +1,26 @@
+import type { Report } from "@underchassis/dataset";
+import type { ChassisModel, Finding } from "../model/index.ts";
+
+type CautionLine = Report["cautions"][number];
+
+/** Cautions that always apply, those of the templates used, and those of the findings that call for action; by rank. */
+export function cautionLines(model: ChassisModel, findings: readonly Finding[]): CautionLine[] {
+  const because = new Map<string, Set<string>>();
+  const call = (id: string, reason?: string) => {
+    const reasons = because.get(id) ?? new Set<string>();
+    because.set(id, reasons);
+    if (reason !== undefined) reasons.add(reason);
+  };
+  const { cautions } = model.dataset;
+  for (const caution of cautions.values()) if (caution.always === true) call(caution.id);
+  if (model.isolation === "transformerless") call("transformerless-live-chassis", "transformerless chassis");
+  for (const stage of model.stages) for (const id of stage.template.cautions) call(id, stage.title);
+  for (const finding of findings) if (finding.severity !== "good") for (const id of finding.cautions) call(id, finding.part ?? finding.point ?? finding.title);
+  return [...because]
+    .flatMap(([id, reasons]) => {
+      const caution = cautions.get(id);
+      return caution === undefined ? [] : [{ caution, reasons }];
+    })
+    .sort((a, b) => a.caution.rank - b.caution.rank || (a.caution.id < b.caution.id ? -1 : 1))
+    .map(({ caution, reasons }) => ({ id: caution.id, title: caution.title, text: caution.text, because: [...reasons] }));
+}

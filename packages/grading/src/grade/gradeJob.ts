@@ -1,0 +1,117 @@
+import type { Dataset, Report } from "@underchassis/dataset";
+import { allChecks } from "../checks/allChecks.ts";
+import { clearanceOf } from "../clearance/clearance.ts";
+import { MEANINGS } from "../clearance/meanings.ts";
+import { loadJob } from "../job/loadJob.ts";
+import type { JobFiles } from "../job/loadedJob.ts";
+import { type ChassisModel, CLEARANCES, type Diagnostic, SEVERITIES } from "../model/index.ts";
+import { resolveJob } from "../resolve/resolveJob.ts";
+import { chassisModel } from "../simulate/simulator.ts";
+import { simulationFaults } from "../simulate/simulationFaults.ts";
+import { cautionLines } from "./cautionLines.ts";
+import { changeLines } from "./changeLines.ts";
+import { expectedLines } from "./expectedLines.ts";
+import { nextSteps } from "./nextSteps.ts";
+import { orderLines } from "./orderLines.ts";
+import { readingLines } from "./readingLines.ts";
+import { type CheckRun, runChecks, sortFindings } from "./runChecks.ts";
+import { sourceLines } from "./sourceLines.ts";
+import { stageLines } from "./stageLines.ts";
+
+export type GradeResult = { ok: true; report: Report } | { ok: false; diagnostics: Diagnostic[] };
+
+/**
+ * Grades one job: files in, report out. The same files and dataset give the same report, to the byte.
+ *
+ * @param files the job as text: job.json, and the tables beside it
+ * @param options the version of the tool, for the record
+ * @returns the report, or every problem that keeps the job from being read or simulated
+ */
+export function gradeJob(files: JobFiles, dataset: Dataset, options: { toolVersion: string }): GradeResult {
+  const built = buildModel(files, dataset);
+  if (!built.ok) return built;
+  return { ok: true, report: reportOf(built.model, built.warnings, built.notes, options.toolVersion, built.writtenFor) };
+}
+
+type Built = { ok: true; model: ChassisModel; warnings: Diagnostic[]; notes: readonly string[]; writtenFor: string | undefined } | { ok: false; diagnostics: Diagnostic[] };
+
+/** Reads, resolves and compiles a job into a chassis model that can be simulated. */
+export function buildModel(files: JobFiles, dataset: Dataset): Built {
+  const loaded = loadJob(files, dataset);
+  if (!loaded.ok) return loaded;
+  const resolved = resolveJob(loaded.job, dataset);
+  if (!resolved.ok) return { ok: false, diagnostics: [...loaded.warnings, ...resolved.diagnostics] };
+  const model = chassisModel(resolved.data);
+  const faults = simulationFaults(model);
+  if (faults.length > 0) return { ok: false, diagnostics: [...loaded.warnings, ...faults] };
+  return { ok: true, model, warnings: loaded.warnings, notes: loaded.job.job.notes ?? [], writtenFor: loaded.job.job.datasetVersion };
+}
+
+function reportOf(model: ChassisModel, warnings: readonly Diagnostic[], notes: readonly string[], version: string, writtenFor: string | undefined): Report {
+  const runs = runChecks(model, allChecks);
+  const findings = sortFindings(runs.flatMap((run) => run.findings));
+  const clearance = clearanceOf(findings);
+  const failed = runs.filter((run) => run.failure !== undefined);
+  const cautions = cautionLines(model, findings);
+  return {
+    reportVersion: 1,
+    tool: { name: "underchassis", version },
+    dataset: { version: model.dataset.version, ...(writtenFor === undefined ? {} : { jobWrittenFor: writtenFor }) },
+    job: {
+      title: model.title,
+      file: model.file,
+      ...(model.description === "" ? {} : { description: model.description }),
+      ...(model.era === undefined ? {} : { era: model.era }),
+      assembly: model.assembly,
+      isolation: model.isolation,
+      line: {
+        designVolts: model.line.designVolts,
+        actualVolts: model.line.actualVolts,
+        lowVolts: model.line.lowVolts,
+        highVolts: model.line.highVolts,
+        hertz: model.line.hertz,
+      },
+      partCount: model.parts.size,
+      stageCount: model.stages.length,
+      readingCount: model.readings.length,
+      ...(notes.length === 0 ? {} : { notes: [...notes] }),
+    },
+    cautions: cautions as Report["cautions"],
+    clearance: {
+      level: clearance.level,
+      ...(clearance.next === undefined ? {} : { next: clearance.next }),
+      meaning: MEANINGS[clearance.level],
+      holds: clearance.holds,
+      notMade: [...failed.map((run) => `${run.check.title}: ${run.failure}`), ...unmade(findings)],
+      steps: CLEARANCES.map((level) => ({ level, reached: CLEARANCES.indexOf(level) <= CLEARANCES.indexOf(clearance.level), text: MEANINGS[level] })),
+    },
+    counts: Object.fromEntries(SEVERITIES.map((severity) => [severity, findings.filter((finding) => finding.severity === severity).length])) as unknown as Report["counts"],
+    findings: findings as unknown as Report["findings"],
+    stages: stageLines(model, findings),
+    readings: readingLines(model),
+    expected: expectedLines(model),
+    changes: changeLines(model),
+    order: orderLines(findings),
+    next: nextSteps(model, findings, clearance),
+    checks: runs.map(checkLine),
+    sources: sourceLines(model, findings, cautions.map(({ id }) => id)),
+    warnings: warnings.map(({ message, file, line, column }) => ({ message, file, ...(line === undefined ? {} : { line }), ...(column === undefined ? {} : { column }) })),
+  };
+}
+
+/** Checks that could not be made for want of a measurement, one line each. */
+function unmade(findings: readonly { severity: string; title: string }[]): string[] {
+  return [...new Set(findings.filter((finding) => finding.severity === "unmeasured").map((finding) => finding.title))];
+}
+
+function checkLine(run: CheckRun): Report["checks"][number] {
+  const worst = SEVERITIES.find((severity) => run.findings.some((finding) => finding.severity === severity));
+  return {
+    id: run.check.id,
+    title: run.check.title,
+    area: run.check.area,
+    outcome: run.failure !== undefined ? "failed" : (worst ?? "not-applicable"),
+    ...(run.failure === undefined ? {} : { note: run.failure }),
+    findings: run.findings.length,
+  };
+}

@@ -1,0 +1,57 @@
+import type { ReportReadingLine } from "@underchassis/dataset";
+import type { ChassisModel, Prediction, Reading } from "../model/index.ts";
+import { UNIT_OF } from "./units.ts";
+
+/** A reading beyond this many standard deviations (and beyond the worst case) is far outside. */
+export const FAR_SIGMAS = 4;
+
+/** What the chassis in the reading's own life should have shown on this meter at that line voltage. */
+export function predictReading(model: ChassisModel, reading: Reading): Prediction | undefined {
+  const line = reading.lineVolts ?? "actual";
+  return model.predict({ life: reading.life, condition: reading.condition, line }, reading, { ohms: reading.loadOhms, accuracy: reading.meter.accuracy });
+}
+
+export type Verdict = ReportReadingLine["verdict"];
+
+/** Within the window, outside it, or so far outside that no tolerance explains it. */
+export function verdictOf(reading: Reading, prediction: Prediction | undefined): Verdict {
+  if (prediction === undefined) return "not-computed";
+  const { value } = reading;
+  if (!Number.isFinite(prediction.nominal)) return !Number.isFinite(value) || value >= prediction.low ? "within" : "far-outside";
+  if (value >= prediction.low && value <= prediction.high) return "within";
+  if (!Number.isFinite(value)) return "far-outside";
+  const beyondWorst = value < prediction.worstLow || value > prediction.worstHigh;
+  return beyondWorst && Math.abs(value - prediction.nominal) > FAR_SIGMAS * prediction.sigma ? "far-outside" : "outside";
+}
+
+const finite = (value: number | undefined): number | null => (value === undefined || !Number.isFinite(value) ? null : value);
+
+/** Every reading beside its prediction, in the job's order. */
+export function readingLines(model: ChassisModel): ReportReadingLine[] {
+  return model.readings.map((reading) => {
+    const prediction = predictReading(model, reading);
+    const deviation = prediction === undefined || !Number.isFinite(prediction.sigma) || prediction.sigma === 0 ? undefined : (reading.value - prediction.nominal) / prediction.sigma;
+    const stage = model.stages.find((candidate) => Object.values(candidate.points).includes(reading.at) || Object.values(candidate.parts).includes(reading.at));
+    return {
+      at: reading.at,
+      to: reading.to,
+      quantity: reading.quantity,
+      unit: UNIT_OF[reading.quantity],
+      condition: reading.condition,
+      life: reading.life,
+      measured: finite(reading.value),
+      meter: reading.meter.title,
+      nominal: finite(prediction?.nominal),
+      low: finite(prediction?.low),
+      high: finite(prediction?.high),
+      ...(reading.published === undefined || !Number.isFinite(reading.published.low) ? {} : { publishedLow: reading.published.low }),
+      ...(reading.published === undefined || !Number.isFinite(reading.published.high) ? {} : { publishedHigh: reading.published.high }),
+      verdict: verdictOf(reading, prediction),
+      ...(deviation === undefined || !Number.isFinite(deviation) ? {} : { deviation }),
+      contributors: (prediction?.contributors ?? []).slice(0, 3).map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
+      ...(stage === undefined ? {} : { stage: stage.id }),
+      ...(reading.note === undefined ? {} : { note: reading.note }),
+      location: reading.location,
+    };
+  });
+}

@@ -1,0 +1,2 @@
+export type { JobFiles, LoadedJob, Path } from "./loadedJob.ts";
+export { type LoadResult, loadJob } from "./loadJob.ts";

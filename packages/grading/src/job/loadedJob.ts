@@ -1,0 +1,20 @@
+import type { Job } from "@underchassis/dataset";
+import type { Location } from "../model/index.ts";
+
+/** A place in the merged job: property names and array indices from the top. */
+export type Path = readonly (string | number)[];
+
+/** The files of one job as text. */
+export interface JobFiles {
+  job: { name: string; text: string };
+  parts?: { name: string; text: string };
+  readings?: { name: string; text: string };
+}
+
+/** A job whose tables are merged in, with the place where each of its values was written. */
+export interface LoadedJob {
+  job: Job;
+  files: JobFiles;
+  /** File, line and column of a value (or of its key); the nearest enclosing place when the path itself was never written. */
+  locate(path: Path, part?: "key" | "value"): Location;
+}

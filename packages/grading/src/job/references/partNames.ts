@@ -1,0 +1,29 @@
+import { spanOf } from "../place.ts";
+import { positionAt } from "../sourceText.ts";
+import { type ReferenceContext, report } from "./context.ts";
+import type { PartSurvey } from "./survey.ts";
+
+/** Every part has a name of its own: two sections of one envelope or can are told apart by a letter (V3A, V3B). */
+export function checkPartNames(context: ReferenceContext): void {
+  const seen = new Map<string, PartSurvey>();
+  for (const part of context.survey.parts) {
+    if (part.name === undefined || part.path === undefined) continue;
+    const earlier = seen.get(part.name);
+    if (earlier?.path === undefined) {
+      seen.set(part.name, part);
+      continue;
+    }
+    // Told at whichever is not in a stage: the template's own part comes first.
+    const where = spanOf(context.job.place, [...earlier.path, "name"]);
+    report(context, [...part.path, "name"], {
+      code: "part-duplicate",
+      message:
+        earlier.role !== undefined && earlier.template && part.template === undefined
+          ? `part "${part.name}" already fills the role "${earlier.role}" of stage "${earlier.stage}"`
+          : `two parts are called "${part.name}"`,
+      received: part.name,
+      expected: "a name of its own for each part",
+      help: `the other stands in ${where.source.name}, line ${positionAt(where.source, where.offset).line}; sections of one can or envelope take letters, as in C3A and C3B`,
+    });
+  }
+}

@@ -1,0 +1,98 @@
+import { nearestOf } from "../nearest.ts";
+import { pathWords } from "../pathWords.ts";
+import { spanOf } from "../place.ts";
+import { positionAt } from "../sourceText.ts";
+import { oneOf } from "../words.ts";
+import { isDoubtful, type ReferenceContext, report } from "./context.ts";
+import type { StageSurvey } from "./survey.ts";
+
+/** Stage ids, their templates, the terminals that they bind, and parts that name a stage. */
+export function checkStages(context: ReferenceContext): void {
+  const seen = new Map<string, StageSurvey>();
+  for (const stage of context.survey.stages) {
+    checkId(context, stage, seen);
+    if (stage.template) checkBinds(context, stage, stage.template.id);
+    else if (stage.templateId !== undefined) {
+      const known = [...context.dataset.stages.keys()];
+      report(context, [...stage.path, "template"], {
+        code: "template-unknown",
+        message: `the dataset has no stage template "${stage.templateId}"`,
+        received: stage.templateId,
+        expected: oneOf(known, 40),
+        nearest: () => nearestOf(stage.templateId ?? "", known),
+      });
+    }
+  }
+  for (const part of context.survey.parts) {
+    if (
+      part.template !== undefined ||
+      part.path?.[0] !== "parts" ||
+      part.stage === undefined ||
+      seen.has(part.stage) ||
+      isDoubtful(context, part.stage)
+    )
+      continue;
+    const { stage } = part;
+    const known = [...seen.keys()];
+    report(context, [...part.path, "stage"], {
+      code: "stage-unknown",
+      message: `no stage is called "${stage}"`,
+      received: stage,
+      expected: known.length === 0 ? "the id of a stage; the job has none" : oneOf(known),
+      nearest: () => nearestOf(stage, known),
+    });
+  }
+}
+
+function checkId(context: ReferenceContext, stage: StageSurvey, seen: Map<string, StageSurvey>): void {
+  if (stage.id === undefined) return;
+  const earlier = seen.get(stage.id);
+  if (earlier === undefined) {
+    seen.set(stage.id, stage);
+    return;
+  }
+  const where = spanOf(context.job.place, [...earlier.path, "id"]);
+  report(context, [...stage.path, "id"], {
+    code: "stage-duplicate",
+    message: `two stages are called "${stage.id}"`,
+    received: stage.id,
+    expected: "an id of its own for each stage",
+    help: `the first stands on line ${positionAt(where.source, where.offset).line}`,
+  });
+}
+
+function checkBinds(context: ReferenceContext, stage: StageSurvey, templateId: string): void {
+  const { template } = stage;
+  if (template === undefined) return;
+  const known = [...template.terminals.map(({ id }) => id), ...Object.keys(template.points ?? {})];
+  const unknown = [...stage.bind.keys()].filter((terminal) => !known.includes(terminal));
+  for (const terminal of unknown) {
+    report(
+      context,
+      [...stage.path, "bind", terminal],
+      {
+        code: "terminal-unknown",
+        message: `the template "${templateId}" has no terminal "${terminal}"`,
+        received: terminal,
+        expected: oneOf(known, 40),
+        nearest: () => nearestOf(terminal, known),
+      },
+      "key",
+    );
+  }
+  for (const { id, meaning, default: fallback, optional } of template.terminals) {
+    if (stage.bind.has(id) || fallback !== undefined || optional === true) continue;
+    // The misspelt name of this very terminal has been reported.
+    if (unknown.some((terminal) => nearestOf(terminal, [id]) !== undefined)) continue;
+    report(
+      context,
+      [...stage.path, "bind"],
+      {
+        code: "terminal-unbound",
+        message: `the terminal "${id}" of ${pathWords(stage.path, context.job.value)} is bound to no point`,
+        expected: `"${id}": the chassis's point for it (${meaning})`,
+      },
+      "key",
+    );
+  }
+}

@@ -1,0 +1,5 @@
+export * from "./chassis.ts";
+export * from "./check.ts";
+export * from "./diagnostic.ts";
+export * from "./finding.ts";
+export * from "./part.ts";

@@ -1,0 +1,43 @@
+import type { Condition } from "../model/index.ts";
+import type { ResolveContext } from "./context.ts";
+import { readLoad } from "./load.ts";
+
+type BuiltIn = Condition["like"];
+
+const BUILT_IN: Record<BuiltIn, Condition> = {
+  cold: { id: "cold", like: "cold", title: "cold, unplugged", powered: false, tubes: "all", switches: {}, loads: {} },
+  "tubes-out": { id: "tubes-out", like: "tubes-out", title: "powered, only rectifiers in", powered: true, tubes: "rectifiers", switches: {}, loads: {} },
+  standby: { id: "standby", like: "standby", title: "standby", powered: true, tubes: "all", switches: {}, loads: {} },
+  operating: { id: "operating", like: "operating", title: "operating, no signal", powered: true, tubes: "all", switches: {}, loads: {} },
+};
+
+/** The four conditions that always exist, as the job changes them, and the job's own. */
+export function resolveConditions(context: ResolveContext): Map<string, Condition> {
+  const conditions = new Map<string, Condition>(Object.entries(BUILT_IN));
+  for (const [id, written] of Object.entries(context.job.job.conditions ?? {})) {
+    const path = ["conditions", id];
+    const like = written.like ?? (id in BUILT_IN ? (id as BuiltIn) : "operating");
+    const start = conditions.get(like) ?? BUILT_IN.operating;
+    const loads: Record<string, { amps: number } | { ohms: number }> = { ...start.loads };
+    for (const [name, value] of Object.entries(written.loads ?? {})) {
+      const load = readLoad(context, value, [...path, "loads", name]);
+      if (load !== undefined) loads[name] = load;
+    }
+    const condition: Condition = {
+      ...start,
+      id,
+      like,
+      title: written.title ?? (id === like ? start.title : id),
+      powered: written.powered ?? start.powered,
+      tubes: written.tubes ?? start.tubes,
+      switches: { ...start.switches, ...written.switches },
+      loads,
+    };
+    if (written.lineVolts !== undefined) {
+      const volts = context.quantity(written.lineVolts, "voltage", [...path, "lineVolts"]);
+      if (volts !== undefined) condition.lineVolts = volts;
+    }
+    conditions.set(id, condition);
+  }
+  return conditions;
+}

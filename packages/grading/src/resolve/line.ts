@@ -1,0 +1,45 @@
+import type { LineSupply } from "../model/index.ts";
+import type { ResolveContext } from "./context.ts";
+
+/** Nominal voltage and range of today's supplies by frequency. ANSI C84.1 service range A (60 Hz); IEC 60038 (50 Hz). */
+const TODAY: Record<number, { nominal: number; low: number; high: number; source: string }> = {
+  60: { nominal: 120, low: 0.95, high: 1.05, source: "ansi-c84-1" },
+  50: { nominal: 230, low: 0.9, high: 1.1, source: "iec-60038" },
+};
+
+/**
+ * The line: what the set was made for, what the outlet gives, how far it may go. Volts RMS.
+ *
+ * The highest and lowest line default to the supply standard's range about today's nominal voltage where the set's design
+ * voltage belongs to that system (100 to 130 V at 60 Hz, 200 to 260 V at 50 Hz), else to the same range about the actual voltage.
+ */
+export function resolveLine(context: ResolveContext): LineSupply | undefined {
+  const { line } = context.job.job.chassis;
+  const at = (key: string) => ["chassis", "line", key] as const;
+  const designVolts = context.quantity(line.designVolts, "voltage", at("designVolts"));
+  const actual = line.actualVolts === undefined ? undefined : context.quantity(line.actualVolts, "voltage", at("actualVolts"));
+  if (designVolts === undefined) return undefined;
+  if (!(designVolts >= 5 && designVolts <= 500)) {
+    context.problem(at("designVolts"), "value-out-of-range", "line voltage out of range", { received: String(line.designVolts), expected: "5 to 500 V" });
+    return undefined;
+  }
+  const today = TODAY[line.hertz];
+  const fitsToday = today !== undefined && Math.abs(designVolts / today.nominal - 1) <= 0.17;
+  const nominal = fitsToday ? today.nominal : (actual ?? designVolts);
+  const range = today ?? { low: 0.95, high: 1.05, source: "common-practice" };
+  const low = line.lowVolts === undefined ? nominal * range.low : context.quantity(line.lowVolts, "voltage", at("lowVolts"));
+  const high = line.highVolts === undefined ? nominal * range.high : context.quantity(line.highVolts, "voltage", at("highVolts"));
+  const actualVolts = actual ?? nominal;
+  if (low === undefined || high === undefined) return undefined;
+  return {
+    designVolts,
+    hertz: line.hertz,
+    actualVolts,
+    lowVolts: Math.min(low, actualVolts),
+    highVolts: Math.max(high, actualVolts),
+    hot: line.hot ?? "line hot",
+    neutral: line.neutral ?? "line neutral",
+    earth: line.earth ?? "earth",
+    source: range.source,
+  };
+}

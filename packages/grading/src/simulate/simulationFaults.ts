@@ -1,0 +1,53 @@
+import { poweredConditions } from "../checks/shared/stress.ts";
+import type { ChassisModel, Diagnostic, Life } from "../model/index.ts";
+
+/**
+ * Networks that cannot be simulated, as problems of the job: a floating point, a shorted source, no steady state. The chassis as
+ * designed must be solvable; as it stands it must be too, unless a part that is open or taken out explains why not.
+ */
+export function simulationFaults(model: ChassisModel): Diagnostic[] {
+  const faults = new Map<string, Diagnostic>();
+  const lives: Life[] = partsAreMissing(model) ? ["designed"] : ["designed", "restored"];
+  for (const life of lives) {
+    for (const condition of poweredConditions(model)) {
+      const solved = model.solve({ life, condition: condition.id, line: "actual" });
+      if (solved.ok) continue;
+      const key = `${solved.code} ${[...solved.points].sort().join(",")}`;
+      if (faults.has(key)) continue;
+      const part = model.parts.get(solved.parts.find((id) => model.parts.has(id)) ?? "") ?? partAt(model, solved.points[0]);
+      faults.set(key, {
+        code: `circuit-${solved.code}`,
+        severity: "error",
+        file: part?.location.file ?? model.file,
+        ...(part === undefined ? {} : { line: part.location.line, column: part.location.column }),
+        message: solved.message,
+        ...(solved.points.length === 0 ? {} : { received: `points: ${solved.points.join(", ")}${solved.parts.length === 0 ? "" : `; parts: ${solved.parts.join(", ")}`}` }),
+        ...adviceFor(solved.code),
+      });
+    }
+  }
+  return [...faults.values()];
+}
+
+function partsAreMissing(model: ChassisModel): boolean {
+  return [...model.parts.values()].some((part) => part.lives.designed.present && !part.lives.restored.present);
+}
+
+function partAt(model: ChassisModel, point: string | undefined) {
+  const id = point === undefined ? undefined : model.points.get(point)?.[0];
+  return id === undefined ? undefined : model.parts.get(id);
+}
+
+function adviceFor(code: string): Pick<Diagnostic, "expected" | "help"> {
+  switch (code) {
+    case "floating-point":
+      return { expected: "a path for direct current from every point to the reference", help: "bind the point to the one that it is joined to on the chassis, or add the part (grid leak, bleeder, wire) that holds it" };
+    case "source-loop":
+    case "singular":
+      return { expected: "no source shorted, no two sources across each other", help: "check the two points of the parts named" };
+    case "no-convergence":
+      return { expected: "loads that the supply can feed", help: "write a load that the supply cannot hold up as a resistance (60 mA at 250 V), and check its size" };
+    default:
+      return {};
+  }
+}

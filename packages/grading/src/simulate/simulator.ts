@@ -1,0 +1,245 @@
+import { CircuitError, ohmmeter, type Probe, type Sensitivities, sensitivities, solveSteady, type SteadyState } from "@underchassis/calc";
+import { compile } from "../compile/compile.ts";
+import type { ChassisModel, CompiledNetwork, Condition, Prediction, ReadingQuantity, Situation, Solved } from "../model/index.ts";
+import type { ChassisData } from "../resolve/resolveJob.ts";
+import { predictOhms } from "./predictOhms.ts";
+import { spreadOf } from "./spread.ts";
+
+/** Resistance of the test voltmeters that show how stiff a point is; far above anything in a set. */
+const TEST_OHMS = 1e12;
+/** A meter that pulls a reading down by more than this share is simulated as a part; below it the linear correction is exact enough. */
+const REAL_METER_SHARE = 0.03;
+
+interface Analysed {
+  compiled: CompiledNetwork;
+  steady: SteadyState;
+  sensitivities: Sensitivities;
+  rowOf: ReadonlyMap<string, number>;
+}
+
+/** Simulates a chassis on demand and keeps what it has solved. */
+export class Simulator {
+  readonly #data: ChassisData;
+  readonly #solved = new Map<string, Solved>();
+  readonly #byNetwork = new Map<string, Solved>();
+  readonly #analysed = new Map<string, Analysed | undefined>();
+  readonly #lastSteady = new Map<string, SteadyState>();
+
+  constructor(data: ChassisData) {
+    this.#data = data;
+  }
+
+  condition(id: string): Condition {
+    const condition = this.#data.conditions.get(id);
+    if (condition === undefined) throw new Error(`no condition "${id}"`);
+    return condition;
+  }
+
+  lineVolts(situation: Situation): number {
+    const { line } = this.#data;
+    if (typeof situation.line === "number") return situation.line;
+    switch (situation.line) {
+      case "design":
+        return line.designVolts;
+      case "low":
+        return line.lowVolts;
+      case "high":
+        return line.highVolts;
+      case "actual":
+        return this.condition(situation.condition).lineVolts ?? line.actualVolts;
+    }
+  }
+
+  compile(situation: Situation): CompiledNetwork {
+    return compile(this.#data, situation.life, this.condition(situation.condition), this.lineVolts(situation), situation);
+  }
+
+  solve(situation: Situation): Solved {
+    const key = keyOf(situation, this.lineVolts(situation));
+    const known = this.#solved.get(key);
+    if (known !== undefined) return known;
+    const compiled = this.compile(situation);
+    // Lives that do not differ in this condition share one solution.
+    const text = JSON.stringify(compiled.network);
+    const twin = this.#byNetwork.get(text);
+    const solved = twin ?? this.#solveNetwork(compiled, situation);
+    this.#byNetwork.set(text, solved);
+    this.#solved.set(key, solved);
+    return solved;
+  }
+
+  predict(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, meter?: { ohms: number; accuracy: number }): Prediction | undefined {
+    const accuracy = meter?.accuracy ?? 0;
+    if (probe.quantity === "ohms") {
+      try {
+        return predictOhms(this.compile(situation), probe.at, probe.to, accuracy, ohmmeter);
+      } catch (error) {
+        if (error instanceof CircuitError) return undefined;
+        throw error;
+      }
+    }
+    const analysed = this.#analyse(situation);
+    if (analysed === undefined) return undefined;
+    const row = this.#row(analysed, probe);
+    if (row === undefined) return undefined;
+    const spread = spreadOf(analysed.compiled.uncertain, row.slopes);
+    const loaded = meter === undefined || !probe.quantity.endsWith("volts") ? row.value : this.#withMeter(situation, probe, meter.ohms, row);
+    const scale = row.value === 0 ? 1 : loaded / row.value;
+    const sigma = Math.hypot(spread.sigma * Math.abs(scale), accuracy * Math.abs(loaded));
+    const centre = loaded + spread.shift * scale;
+    return {
+      nominal: loaded,
+      low: centre - 2 * sigma,
+      high: centre + 2 * sigma,
+      sigma,
+      worstLow: loaded - spread.worstDown * Math.abs(scale) - accuracy * Math.abs(loaded),
+      worstHigh: loaded + spread.worstUp * Math.abs(scale) + accuracy * Math.abs(loaded),
+      contributors: spread.contributors,
+    };
+  }
+
+  sensitivities(situation: Situation): Sensitivities | undefined {
+    return this.#analyse(situation)?.sensitivities;
+  }
+
+  #solveNetwork(compiled: CompiledNetwork, situation: Situation): Solved {
+    const topology = compiled.network.elements.map((element) => element.id).join("|");
+    const warmStart = this.#lastSteady.get(topology);
+    try {
+      const steady = solveSteady(compiled.network, { hertz: this.#data.line.hertz, ...(warmStart === undefined ? {} : { warmStart }) });
+      this.#lastSteady.set(topology, steady);
+      return { ok: true, compiled, steady };
+    } catch (error) {
+      if (!(error instanceof CircuitError)) throw error;
+      const parts = [...new Set(error.elements.map((id) => compiled.origins.get(id)?.part ?? id))];
+      return { ok: false, code: error.code, message: `${error.message} (${situation.life}, ${situation.condition})`, points: error.points, parts };
+    }
+  }
+
+  /** The steady state with one row of sensitivities for every point and every reading taken in this situation. */
+  #analyse(situation: Situation): Analysed | undefined {
+    const volts = this.lineVolts(situation);
+    const key = keyOf({ ...situation, line: volts }, volts);
+    if (this.#analysed.has(key)) return this.#analysed.get(key);
+    const solved = this.solve(situation);
+    const analysed = solved.ok ? this.#differentiate(situation, solved) : undefined;
+    this.#analysed.set(key, analysed);
+    return analysed;
+  }
+
+  #differentiate(situation: Situation, solved: Extract<Solved, { ok: true }>): Analysed | undefined {
+    const { compiled } = solved;
+    const probes: Probe[] = [];
+    const rowOf = new Map<string, number>();
+    const add = (probe: Probe) => {
+      const name = probeKey(probe);
+      if (!rowOf.has(name)) rowOf.set(name, probes.push(probe) - 1);
+    };
+    for (const point of solved.steady.points.keys()) add({ quantity: "dc-volts", from: point, to: compiled.network.reference });
+    const tests = new Map<string, { from: string; to: string }>();
+    for (const reading of this.#data.readings) {
+      if (reading.life !== situation.life || reading.condition !== situation.condition || reading.quantity === "ohms") continue;
+      const probe = this.#probe(compiled, reading);
+      if (probe === undefined) continue;
+      add(probe);
+      if ("from" in probe) tests.set(testId(probe.from, probe.to), { from: probe.from, to: probe.to });
+    }
+    const network = {
+      ...compiled.network,
+      elements: [...compiled.network.elements, ...[...tests].map(([id, { from, to }]) => ({ kind: "voltmeter" as const, id, nodes: [from, to] as const, ohms: TEST_OHMS }))],
+    };
+    const parameters = [...compiled.uncertain.map(({ ref }) => ref), ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" }))];
+    try {
+      const steady = tests.size === 0 ? solved.steady : solveSteady(network, { hertz: this.#data.line.hertz, warmStart: solved.steady });
+      return { compiled, steady, sensitivities: sensitivities(network, probes, parameters, steady), rowOf };
+    } catch (error) {
+      if (error instanceof CircuitError) return undefined;
+      throw error;
+    }
+  }
+
+  #probe(compiled: CompiledNetwork, probe: { quantity: ReadingQuantity; at: string; to: string }): Probe | undefined {
+    switch (probe.quantity) {
+      case "dc-amps":
+      case "ac-amps": {
+        const element = elementsOf(compiled, probe.at)[0];
+        return element === undefined ? undefined : { quantity: probe.quantity === "dc-amps" ? "dc-amps" : "rms-amps", element };
+      }
+      case "ohms":
+        return undefined;
+      default: {
+        const [from, to] = [compiled.pointOf(probe.at), compiled.pointOf(probe.to)];
+        return from === undefined || to === undefined ? undefined : { quantity: probe.quantity, from, to };
+      }
+    }
+  }
+
+  /** Value and slopes of a probe; DC voltages between any two points are differences of the points' rows. */
+  #row(analysed: Analysed, wanted: { quantity: ReadingQuantity; at: string; to: string }): { value: number; slopes: Float64Array; stiffness: number } | undefined {
+    const probe = this.#probe(analysed.compiled, wanted);
+    if (probe === undefined) return undefined;
+    const count = analysed.compiled.uncertain.length;
+    const { matrix, values, parameters } = analysed.sensitivities;
+    const width = parameters.length;
+    const row = (index: number) => ({ value: values[index] ?? 0, slopes: matrix.subarray(index * width, (index + 1) * width) });
+    const own = analysed.rowOf.get(probeKey(probe));
+    if (own !== undefined) {
+      const { value, slopes } = row(own);
+      const test = "from" in probe ? parameters.findIndex(({ element }) => element === testId(probe.from, probe.to)) : -1;
+      return { value, slopes: slopes.subarray(0, count), stiffness: test < 0 || value === 0 ? 0 : ((slopes[test] ?? 0) / value) * TEST_OHMS };
+    }
+    if (probe.quantity !== "dc-volts") {
+      const steady = analysed.steady;
+      return { value: steady.read(probe), slopes: new Float64Array(count), stiffness: 0 };
+    }
+    const reference = analysed.compiled.network.reference;
+    const from = analysed.rowOf.get(probeKey({ ...probe, to: reference }));
+    const to = analysed.rowOf.get(probeKey({ ...probe, from: probe.to, to: reference }));
+    const zero = { value: 0, slopes: new Float64Array(width) };
+    const a = from === undefined ? zero : row(from);
+    const b = to === undefined ? zero : row(to);
+    return { value: a.value - b.value, slopes: a.slopes.map((slope, index) => slope - (b.slopes[index] ?? 0)).subarray(0, count), stiffness: 0 };
+  }
+
+  /** What a meter of this resistance shows: the linear correction, or a simulation with the meter in when it loads noticeably. */
+  #withMeter(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, ohms: number, row: { value: number; stiffness: number }): number {
+    const linear = row.value / (1 + Math.max(0, row.stiffness) / ohms);
+    if (Math.abs(linear - row.value) <= REAL_METER_SHARE * Math.abs(row.value)) return linear;
+    const solved = this.solve({ ...situation, meter: { from: probe.at, to: probe.to, ohms } });
+    const loaded = solved.ok ? this.#probe(solved.compiled, probe) : undefined;
+    return solved.ok && loaded !== undefined ? solved.steady.read(loaded) : linear;
+  }
+}
+
+/** Ids of the elements that stand for a part, its own before its heater. */
+export function elementsOf(compiled: CompiledNetwork, part: string): readonly string[] {
+  const ids: string[] = [];
+  for (const [id, origin] of compiled.origins) if (origin.part === part && origin.aspect !== "heater") ids.push(id);
+  return ids;
+}
+
+/** The model that checks look at: the data with its simulations. */
+export function chassisModel(data: ChassisData): ChassisModel {
+  const simulator = new Simulator(data);
+  return {
+    ...data,
+    compile: (situation) => simulator.compile(situation),
+    solve: (situation) => simulator.solve(situation),
+    predict: (situation, probe, meter) => simulator.predict(situation, probe, meter),
+    sensitivities: (situation) => simulator.sensitivities(situation),
+    elementsOf,
+  };
+}
+
+function keyOf(situation: Situation, volts: number): string {
+  const { meter } = situation;
+  return [situation.life, situation.condition, volts, situation.revert ?? "", meter === undefined ? "" : `${meter.from}|${meter.to}|${meter.ohms}`].join("\u0000");
+}
+
+function probeKey(probe: Probe): string {
+  return "from" in probe ? `${probe.quantity}\u0000${probe.from}\u0000${probe.to}` : `${probe.quantity}\u0000${probe.element}`;
+}
+
+function testId(from: string, to: string): string {
+  return `test ${from} ${to}`;
+}
