@@ -1,0 +1,20 @@
+import type { Command } from "commander";
+import type { Terminal } from "./terminal.ts";
+
+/** A subcommand's own file: adds its arguments and options, and what to do with them. */
+export interface CommandModule {
+  /** @param finish takes the exit code */
+  define(command: Command, terminal: Terminal, finish: (exitCode: number) => void): void;
+}
+
+interface CommandEntry {
+  name: string;
+  summary: string;
+  load(): Promise<CommandModule>;
+}
+
+/** Every subcommand. Only the one that is asked for is loaded. */
+export const commands: readonly CommandEntry[] = [
+  { name: "grade", summary: "grade a job: findings, clearance and what to do next", load: () => import("./commands/grade.ts") },
+  { name: "circuit", summary: "print the network that a job compiles to, and what every point of it carries", load: () => import("./commands/circuit.ts") },
+];

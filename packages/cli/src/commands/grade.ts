@@ -1,0 +1,59 @@
+import { extname } from "node:path";
+import type { Report } from "@underchassis/dataset";
+import { loadDataset } from "@underchassis/dataset/load";
+import { gradeJob } from "@underchassis/grading";
+import { renderHtml, renderJson, renderMarkdown, renderText } from "@underchassis/report";
+import { type Command, Option } from "commander";
+import { loadJobFiles } from "../files/loadJobFiles.ts";
+import { writeWhole } from "../files/writeWhole.ts";
+import { EXIT, printable, type Terminal } from "../terminal.ts";
+import { version } from "../version.ts";
+import { refuse } from "./refuse.ts";
+
+const FORMATS = ["text", "markdown", "json", "html"] as const;
+type Format = (typeof FORMATS)[number];
+
+const FORMAT_OF_ENDING: Readonly<Record<string, Format>> = {
+  ".txt": "text",
+  ".md": "markdown",
+  ".json": "json",
+  ".html": "html",
+  ".htm": "html",
+};
+
+interface GradeOptions {
+  format?: Format;
+  out?: string;
+}
+
+function render(report: Report, format: Format, { colour, columns }: { colour: boolean; columns: number | undefined }): string {
+  if (format === "json") return renderJson(report);
+  if (format === "html") return renderHtml(report);
+  if (format === "markdown") return renderMarkdown(report);
+  return renderText(report, columns === undefined ? { colour } : { colour, width: columns });
+}
+
+/** Grades the job at `path` and writes the report. @returns exit code */
+function grade(path: string, options: GradeOptions, terminal: Terminal): number {
+  const format = options.format ?? FORMAT_OF_ENDING[extname(options.out ?? "").toLowerCase()] ?? "text";
+  const files = loadJobFiles(path);
+  const graded = gradeJob(files, loadDataset(), { toolVersion: version });
+  if (!graded.ok) return refuse(graded.diagnostics, files, format, terminal);
+
+  if (options.out === undefined) {
+    terminal.out(render(graded.report, format, { colour: terminal.colour.out, columns: terminal.columns }));
+  } else {
+    writeWhole(options.out, render(graded.report, format, { colour: false, columns: undefined }));
+    terminal.err(`wrote ${printable(options.out)}\n`);
+  }
+  return graded.report.counts.danger > 0 ? EXIT.danger : EXIT.done;
+}
+
+/** Adds the arguments of `underchassis grade`. */
+export function define(command: Command, terminal: Terminal, finish: (exitCode: number) => void): void {
+  command
+    .argument("<job>", "folder that holds job.json, or the file itself")
+    .addOption(new Option("-f, --format <format>", "how to write the report (default: by the ending of --out, else text)").choices(FORMATS))
+    .option("-o, --out <file>", "write the report there instead of printing it")
+    .action((path: string, options: GradeOptions) => finish(grade(path, options, terminal)));
+}

@@ -1,0 +1,17 @@
+/** Titles of the sections, in the order in which every renderer prints them. */
+export const sectionTitles = {
+  cautions: "Cautions",
+  clearance: "Clearance",
+  dangers: "Dangers",
+  next: "Next at the bench",
+  stages: "Stage by stage",
+  readings: "Readings against computed values",
+  expected: "Expected voltages",
+  changes: "Before and after",
+  order: "To order",
+  checks: "Checks",
+  remarks: "Remarks on the job files",
+  sources: "Sources",
+} as const;
+
+export type SectionKey = keyof typeof sectionTitles;
