@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { SOUND_JOB, TEST_DATASET } from "../../packages/grading/src/job/fixtures.ts";
-import { type JobFiles, loadJob } from "../../packages/grading/src/job/index.ts";
+import type { JobFiles } from "../../packages/grading/src/job/loadedJob.ts";
+import { loadJob } from "../../packages/grading/src/job/loadJob.ts";
 
 const PARTS =
   'stage,role,name,kind,from,to,marked,measured,fitted,planned,note\nsupply,bleeder,R1,,,,100k,"130k",100k 5W,yes,drifted\n,,C9,capacitor,B+,chassis,.05 600V,,,,"two\nlines"\n';

@@ -6,7 +6,7 @@ import { compareSensitivities, compareSteady, toleranceOf } from "./compare.ts";
 import { type CircuitCase, DEFAULT_TOLERANCE } from "./oracle/case.ts";
 import { currentDigest, measure } from "./oracle/measure.ts";
 import { checkPlausible } from "./oracle/plausible.ts";
-import { type OracleRecord, readRecord } from "./oracle/record.ts";
+import { type OracleRecord, readRecord, recordNames } from "./oracle/record.ts";
 
 function stored(circuit: CircuitCase): OracleRecord {
   const record = readRecord(circuit.name);
@@ -21,6 +21,10 @@ describe("stored simulator figures", () => {
   it("cover at least 48 circuits with different names", () => {
     expect(new Set(circuits.map(({ name }) => name)).size).toBe(circuits.length);
     expect(circuits.length).toBeGreaterThanOrEqual(48);
+  });
+
+  it("belong to a circuit each", () => {
+    expect(recordNames().filter((name) => !circuits.some((circuit) => circuit.name === name))).toEqual([]);
   });
 
   it.each(circuits)("$name: were made from the circuit as it stands, and agree with a hand estimate", (circuit) => {
@@ -45,6 +49,28 @@ describe("steady states and operating points", () => {
     const comparison = compareSteady(stored(circuit), solution, toleranceOf(circuit));
     expect(comparison.figures.length).toBeGreaterThan(10);
     expect(comparison.strays()).toEqual([]);
+  });
+
+  it("would notice a load or a filter part that is wrong", () => {
+    const circuit = circuits.find(({ name }) => name === "clc-5y3");
+    if (circuit === undefined) throw new Error("the circuit is gone");
+    for (const [id, factor] of [
+      ["Rload", 1.03],
+      ["L1", 1.08],
+      ["C1", 1.08],
+      ["V1a", 1.3],
+    ] as const) {
+      const elements = circuit.network.elements.map((element) => {
+        if (element.id !== id) return element;
+        if (element.kind === "resistor") return { ...element, ohms: element.ohms * factor };
+        if (element.kind === "inductor") return { ...element, henries: element.henries * factor };
+        if (element.kind === "capacitor") return { ...element, farads: element.farads * factor };
+        if (element.kind === "vacuum-diode") return { ...element, perveance: element.perveance * factor };
+        return element;
+      });
+      const comparison = compareSteady(stored(circuit), solveSteady({ ...circuit.network, elements }), toleranceOf(circuit));
+      expect(comparison.strays().length, id).toBeGreaterThan(0);
+    }
   });
 
   it.each(kinds("steady").filter(({ tolerance }) => tolerance?.holdsAtSteps !== undefined))(

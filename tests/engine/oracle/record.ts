@@ -1,6 +1,6 @@
 /** What is stored of one simulated circuit: plain figures, rounded to 7 significant digits, keys in order. */
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Figures } from "./trace-figures.ts";
 
@@ -60,4 +60,9 @@ export function writeRecord(name: string, record: OracleRecord): void {
 export function readRecord(name: string): OracleRecord | undefined {
   const path = pathOf(name);
   return existsSync(path) ? (JSON.parse(readFileSync(path, "utf8")) as OracleRecord) : undefined;
+}
+
+/** Names of all stored records. */
+export function recordNames(): string[] {
+  return readdirSync(FOLDER).flatMap((file) => (file.endsWith(".json") ? [file.slice(0, -".json".length)] : []));
 }

@@ -65,7 +65,9 @@ export function elementFigures(waves: Waves, element: Element): [id: string, fig
     case "gas-regulator":
       return [[element.id, { ...figuresOf(waves, element.nodes, element.id), state: { lit: circuit.conditions.lit.has(element.id) } }]];
     case "thermistor":
-      return [[element.id, { ...figuresOf(waves, element.nodes, element.id), state: { ohms: ohms!, kelvin: thermistorKelvin(element, ohms!) } }]];
+      return [
+        [element.id, { ...figuresOf(waves, element.nodes, element.id), state: { ohms: ohms!, kelvin: thermistorKelvin(element, ohms!) } }],
+      ];
     case "filament":
       return [[element.id, { ...figuresOf(waves, element.nodes, element.id), state: { ohms: ohms! } }]];
     default:

@@ -1,10 +1,15 @@
+export type { Complex } from "./complex-lu.ts";
+export { type DischargeOptions, type DischargeResult, discharge } from "./discharge.ts";
 export { elementPoints } from "./element-points.ts";
 export * from "./network.ts";
+export { type OhmmeterOptions, type OhmmeterReading, ohmmeter } from "./ohmmeter.ts";
+export { scaleParameter } from "./parameter.ts";
+export { sensitivities } from "./sensitivities.ts";
+export { type SmallSignalOptions, type SmallSignalResponse, smallSignal } from "./small-signal.ts";
 export * from "./solution.ts";
 export { operatingPoint, type SteadyOptions, solveSteady } from "./steady.ts";
+export { type Surge, switchOnSurge, type TransientOptions, transient } from "./transient.ts";
+export type { TransientFigures, TransientResult } from "./transient-recorder.ts";
 export { validateNetwork } from "./validate-network.ts";
-export { sensitivities } from "./sensitivities.ts";
-export { type OhmmeterOptions, type OhmmeterReading, ohmmeter } from "./ohmmeter.ts";
 export { type ProbeWindow, type RelativeTolerance, toleranceWindow, type Windows } from "./window.ts";
 export { worstCase } from "./worst-case.ts";
-export { scaleParameter } from "./parameter.ts";

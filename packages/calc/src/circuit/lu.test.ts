@@ -12,7 +12,7 @@ describe("factorize", () => {
     const lu = factorize(3, Float64Array.from(MATRIX));
     const solution = new Float64Array(3);
     solveFactored(lu, Float64Array.from(RIGHT), solution);
-    EXPECTED.forEach((value, k) => expect(solution[k]).toBeCloseTo(value, 12));
+    for (const [k, value] of EXPECTED.entries()) expect(solution[k]).toBeCloseTo(value, 12);
   });
 
   it("solves rows of very different scale", () => {
@@ -36,7 +36,7 @@ describe("solveSmall", () => {
     expect(factorizeSmall(3, a, pivots)).toBe(true);
     const one = Float64Array.from(RIGHT);
     solveSmall(3, a, pivots, one, 1);
-    EXPECTED.forEach((value, k) => expect(one[k]).toBeCloseTo(value, 12));
+    for (const [k, value] of EXPECTED.entries()) expect(one[k]).toBeCloseTo(value, 12);
     const two = Float64Array.from(RIGHT.flatMap((value) => [value, 2 * value]));
     solveSmall(3, a, pivots, two, 2);
     EXPECTED.forEach((value, k) => {

@@ -51,7 +51,12 @@ describe("ohmmeter", () => {
   });
 
   it("takes batteries out and leaves tubes cold", () => {
-    const set = network(battery("B", "a", "0", 90), vacuum("V", "a", "k"), resistor("R", "k", "0", 500), inductor("L", "a", "c", 5, { dcrOhms: 250 }));
+    const set = network(
+      battery("B", "a", "0", 90),
+      vacuum("V", "a", "k"),
+      resistor("R", "k", "0", 500),
+      inductor("L", "a", "c", 5, { dcrOhms: 250 }),
+    );
     expect(ohmmeter(set, "a", "0", { testVolts: 9 }).ohms).toBe(Number.POSITIVE_INFINITY);
     expect(ohmmeter(set, "a", "c").ohms).toBeCloseTo(250, 6);
     expect(ohmmeter(set, "k", "k").ohms).toBe(0);

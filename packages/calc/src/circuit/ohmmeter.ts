@@ -33,7 +33,10 @@ const ON_AMPS = 1e-5;
 function thresholds(element: Element): { forward: number; backward: number } | undefined {
   switch (element.kind) {
     case "diode":
-      return { forward: element.emission * THERMAL_VOLTS * Math.log1p(ON_AMPS / element.saturationAmps), backward: Number.POSITIVE_INFINITY };
+      return {
+        forward: element.emission * THERMAL_VOLTS * Math.log1p(ON_AMPS / element.saturationAmps),
+        backward: Number.POSITIVE_INFINITY,
+      };
     case "selenium":
       return { forward: element.plates * element.kneeVoltsPerPlate, backward: Number.POSITIVE_INFINITY };
     case "gas-diode":
@@ -57,7 +60,9 @@ function resting(element: Element): { id: string; nodes: Pair; ohms: number }[] 
     case "inductor":
       return [{ id: element.id, nodes: element.nodes, ohms: Math.max(element.dcrOhms ?? 0, LEAST_OHMS) }];
     case "switch":
-      return element.closed ? [{ id: element.id, nodes: element.nodes, ohms: Math.max(element.contactOhms ?? CONTACT_OHMS, LEAST_OHMS) }] : [];
+      return element.closed
+        ? [{ id: element.id, nodes: element.nodes, ohms: Math.max(element.contactOhms ?? CONTACT_OHMS, LEAST_OHMS) }]
+        : [];
     case "filament":
       return [{ id: element.id, nodes: element.nodes, ohms: element.coldOhms }];
     case "thermistor": {
@@ -65,9 +70,15 @@ function resting(element: Element): { id: string; nodes: Pair; ohms: number }[] 
       return [{ id: element.id, nodes: element.nodes, ohms: element.r25Ohms * Math.exp(element.betaKelvin * (1 / kelvin - 1 / 298.15)) }];
     }
     case "transformer":
-      return element.windings.map((winding) => ({ id: `${element.id}.${winding.id}`, nodes: winding.nodes, ohms: Math.max(winding.ohms, LEAST_OHMS) }));
+      return element.windings.map((winding) => ({
+        id: `${element.id}.${winding.id}`,
+        nodes: winding.nodes,
+        ohms: Math.max(winding.ohms, LEAST_OHMS),
+      }));
     case "capacitor":
-      return element.leakOhms === undefined ? [] : [{ id: element.id, nodes: element.nodes, ohms: element.leakOhms + (element.esrOhms ?? 0) }];
+      return element.leakOhms === undefined
+        ? []
+        : [{ id: element.id, nodes: element.nodes, ohms: element.leakOhms + (element.esrOhms ?? 0) }];
     case "diode":
     case "selenium":
       return element.reverseOhms === undefined ? [] : [{ id: `${element.id} reverse`, nodes: element.nodes, ohms: element.reverseOhms }];
@@ -107,28 +118,42 @@ export function ohmmeter(network: Network, from: string, to: string, options: Oh
   validateNetwork(network);
   const { testVolts = 0.3, maxAmps = 1e-3, polarity = 1 } = options;
   if (!(testVolts > 0) || !(maxAmps > 0)) throw new CircuitError("bad-value", "the meter needs a test voltage and a current above zero");
-  const known = new Set(network.elements.flatMap((element) => ("nodes" in element ? Object.values(element.nodes) : element.windings.flatMap((w) => w.nodes))));
+  const known = new Set(
+    network.elements.flatMap((element) => ("nodes" in element ? Object.values(element.nodes) : element.windings.flatMap((w) => w.nodes))),
+  );
   for (const point of [from, to]) {
-    if (!known.has(point) && point !== network.reference) throw new CircuitError("unknown-point", `no element touches the point ${point}`, [point]);
+    if (!known.has(point) && point !== network.reference)
+      throw new CircuitError("unknown-point", `no element touches the point ${point}`, [point]);
   }
   if (from === to) return { ohms: 0, junctionsOn: [] };
-  const wires = network.elements.filter(isPresent).flatMap((element) => resting(element).map((part): Element => ({ kind: "resistor", ...part })));
+  const wires = network.elements
+    .filter(isPresent)
+    .flatMap((element) => resting(element).map((part): Element => ({ kind: "resistor", ...part })));
   const junctions = network.elements.filter((element): element is Junction => thresholds(element) !== undefined);
   const [high, low] = polarity === 1 ? [from, to] : [to, from];
   const meter: Element[] = [
     { kind: "voltage-source", id: METER, nodes: [PROBE, low], dcVolts: testVolts },
     { kind: "resistor", id: `${METER} resistance`, nodes: [PROBE, high], ohms: testVolts / maxAmps },
   ];
-  const on = junctionsTurnedOn(wires, junctions, meter, low);
-  const conducting: Element[] = [...wires, ...junctions.filter((junction) => on.has(junction.id)).map(bare)];
+  const { on, volts } = junctionsTurnedOn(wires, junctions, meter, low);
+  const conducting: Element[] = [
+    ...wires,
+    ...junctions.filter((junction) => on.has(junction.id) || leaks(junction, volts.get(junction.id) ?? 0)).map(bare),
+  ];
   if (!reachable(conducting, low).points.has(high)) return { ohms: Number.POSITIVE_INFINITY, junctionsOn: [] };
   const state = operatingPoint({ reference: low, elements: reachable([...conducting, ...meter], low).elements });
   const amps = -state.read({ quantity: "dc-amps", element: METER });
-  const carries = (id: string): boolean => state.elements.has(id) && Math.abs(state.read({ quantity: "dc-amps", element: id })) > ON_AMPS / 10;
+  const carries = (id: string): boolean =>
+    state.elements.has(id) && Math.abs(state.read({ quantity: "dc-amps", element: id })) > ON_AMPS / 10;
   return {
     ohms: amps > 0 ? Math.max(0, state.read({ quantity: "dc-volts", from: high, to: low }) / amps) : Number.POSITIVE_INFINITY,
     junctionsOn: [...on].filter(carries),
   };
+}
+
+/** A junction whose reverse leakage is part of the network also shows its reverse current. */
+function leaks(junction: Junction, volts: number): boolean {
+  return volts < 0 && (junction.kind === "diode" || junction.kind === "selenium") && junction.reverseOhms !== undefined;
 }
 
 /** The junction without its reverse leakage, which stands among the wires whether it conducts or not. */
@@ -145,11 +170,20 @@ const PROBE = "(ohmmeter probe)";
  * Which junctions the meter turns on: from all blocked, every one whose voltage reaches its knee is let conduct, until
  * none is left. Blocked ones share the voltage through a very high resistance.
  */
-function junctionsTurnedOn(wires: readonly Element[], junctions: readonly Junction[], meter: readonly Element[], low: string): Set<string> {
+function junctionsTurnedOn(
+  wires: readonly Element[],
+  junctions: readonly Junction[],
+  meter: readonly Element[],
+  low: string,
+): { on: Set<string>; volts: Map<string, number> } {
   const on = new Set<string>();
+  const across = new Map<string, number>();
   for (;;) {
     const present = junctions.map(
-      (junction): Element => (on.has(junction.id) ? bare(junction) : { kind: "resistor", id: `blocked ${junction.id}`, nodes: junction.nodes, ohms: BLOCKED_OHMS }),
+      (junction): Element =>
+        on.has(junction.id)
+          ? bare(junction)
+          : { kind: "resistor", id: `blocked ${junction.id}`, nodes: junction.nodes, ohms: BLOCKED_OHMS },
     );
     const { elements, points } = reachable([...wires, ...present, ...meter], low);
     const state = operatingPoint({ reference: low, elements });
@@ -157,11 +191,12 @@ function junctionsTurnedOn(wires: readonly Element[], junctions: readonly Juncti
     for (const junction of junctions) {
       if (on.has(junction.id) || !points.has(junction.nodes[0])) continue;
       const volts = state.read({ quantity: "dc-volts", from: junction.nodes[0], to: junction.nodes[1] });
+      across.set(junction.id, volts);
       const { forward, backward } = thresholds(junction)!;
       if (volts < forward && volts > -backward) continue;
       on.add(junction.id);
       added = true;
     }
-    if (!added) return on;
+    if (!added) return { on, volts: across };
   }
 }

@@ -13,7 +13,12 @@ const triode = (id: string, plate: string, grid: string, cathode: string): Eleme
 describe("operatingPoint", () => {
   it("opens capacitors and shorts coils but for their wire", () => {
     const steady = operatingPoint(
-      network(battery("B", "a", "0", 12), inductor("L", "a", "b", 5, { dcrOhms: 20 }), resistor("R", "b", "0", 100), capacitor("C", "b", "0", 1e-6, { leakOhms: 300, esrOhms: 100 })),
+      network(
+        battery("B", "a", "0", 12),
+        inductor("L", "a", "b", 5, { dcrOhms: 20 }),
+        resistor("R", "b", "0", 100),
+        capacitor("C", "b", "0", 1e-6, { leakOhms: 300, esrOhms: 100 }),
+      ),
     );
     // 100 ohm beside 400 ohm is 80 ohm; divider with 20 ohm.
     expect(steady.points.get("b")!.meanVolts).toBeCloseTo(9.6, 9);
@@ -60,7 +65,13 @@ describe("operatingPoint", () => {
 
   it("a string of silicon junctions takes the voltage of Shockley's equation", () => {
     const steady = operatingPoint(
-      network(battery("B", "a", "0", 100), resistor("R", "a", "b", 1000), silicon("D1", "b", "c"), silicon("D2", "c", "d"), silicon("D3", "d", "0")),
+      network(
+        battery("B", "a", "0", 100),
+        resistor("R", "a", "b", 1000),
+        silicon("D1", "b", "c"),
+        silicon("D2", "c", "d"),
+        silicon("D3", "d", "0"),
+      ),
     );
     const amps = steady.elements.get("D1")!.meanAmps;
     const junction = 1.8 * 0.02586492 * Math.log(amps / 1e-9 + 1) + 0.05 * amps;
@@ -69,7 +80,11 @@ describe("operatingPoint", () => {
 
   it("reports the operating point of rectifiers at rest when the sources are all alternating", () => {
     const steady = operatingPoint(
-      network({ kind: "voltage-source", id: "S", nodes: ["a", "0"], rmsVolts: 117, hertz: 60 }, silicon("D", "a", "p"), resistor("R", "p", "0", 1000)),
+      network(
+        { kind: "voltage-source", id: "S", nodes: ["a", "0"], rmsVolts: 117, hertz: 60 },
+        silicon("D", "a", "p"),
+        resistor("R", "p", "0", 1000),
+      ),
     );
     expect(steady.points.get("p")!.meanVolts).toBeCloseTo(0, 9);
   });

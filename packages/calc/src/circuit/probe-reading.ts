@@ -1,5 +1,6 @@
 import type { Circuit } from "./compile.ts";
 import type { Probe } from "./solution.ts";
+import { peakAt } from "./wave-figures.ts";
 import type { Waves } from "./waves.ts";
 
 /** A probe's instantaneous value as a linear function of unknowns, ports and the stores at the start of the stage. */
@@ -28,13 +29,17 @@ export function probeGain(waves: Waves, probe: Probe, wave: Float64Array): Float
   return gain;
 }
 
-/** Peaks this close to the highest, as a share of peak to peak, count as equal: the two halves of a full-wave supply. */
-const EQUAL_PEAKS = 1e-4;
+/**
+ * Peaks this close to the highest, as a share of peak to peak, count as equally high: the two halves of a full-wave
+ * supply, of which now one and now the other is the higher as a part moves within its tolerance.
+ */
+const EQUAL_PEAKS = 0.01;
 
 /** Shares a gain of `sign` among the equally high (or low) peaks of a waveform. */
-function addPeaks(gain: Float64Array, wave: Float64Array, stride: number, sign: number): void {
+function addPeaks(gain: Float64Array, wave: Float64Array, stride: number, sign: 1 | -1): void {
   const count = wave.length / stride;
-  const value = (k: number): number => sign * wave[((k + count) % count) * stride + stride - 1]!;
+  const place = (k: number): number => ((k + count) % count) * stride + stride - 1;
+  const value = (k: number): number => sign * wave[place(k)]!;
   let high = Number.NEGATIVE_INFINITY;
   let low = Number.POSITIVE_INFINITY;
   for (let k = 0; k < count; k++) {
@@ -46,7 +51,12 @@ function addPeaks(gain: Float64Array, wave: Float64Array, stride: number, sign: 
     if (value(k) >= high - EQUAL_PEAKS * (high - low) && value(k) >= value(k - 1) && value(k) > value(k + 1)) peaks.push(k);
   }
   if (peaks.length === 0) peaks.push(count - 1);
-  for (const k of peaks) gain[k * stride + stride - 1] = gain[k * stride + stride - 1]! + sign / peaks.length;
+  for (const k of peaks) {
+    peakAt(wave, stride, sign, k).weights.forEach((weight, offset) => {
+      const at = place(k + offset - 2);
+      if (weight !== 0) gain[at] = gain[at]! + (sign * weight) / peaks.length;
+    });
+  }
 }
 
 /** The waveform a probe looks at. */

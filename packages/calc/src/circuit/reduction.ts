@@ -102,8 +102,8 @@ export function reduceCircuit(circuit: Circuit, perSecond: number): Reduction {
     if (slot.minus >= 0) rightSide[slot.minus] = -value;
     place(index);
   };
-  if (perSecond > 0) states.forEach((slot, k) => pair(slot, slot.coefficient * perSecond, k));
-  ports.forEach((slot, k) => pair(slot, 1, n + k));
+  if (perSecond > 0) for (const [k, slot] of states.entries()) pair(slot, slot.coefficient * perSecond, k);
+  for (const [k, slot] of ports.entries()) pair(slot, 1, n + k);
   rightSide.set(circuit.constant);
   place(n + p);
   circuit.harmonics.forEach((harmonic, k) => {

@@ -34,7 +34,12 @@ const supply: Network = network(
   resistor("RP", "q", "p", 22e3),
   resistor("RK", "kk", "0", 680),
   resistor("RG", "gg", "0", 470e3),
-  { kind: "triode", id: "V3", nodes: { plate: "p", grid: "gg", cathode: "kk" }, parameters: { mu: 21.5, ex: 1.3, kg1: 1180, kp: 84, kvb: 300 } },
+  {
+    kind: "triode",
+    id: "V3",
+    nodes: { plate: "p", grid: "gg", cathode: "kk" },
+    parameters: { mu: 21.5, ex: 1.3, kg1: 1180, kp: 84, kvb: 300 },
+  },
 );
 
 describe("sensitivities", () => {
@@ -47,7 +52,7 @@ describe("sensitivities", () => {
       [ref("R1", "ohms"), ref("R2", "ohms"), ref("B", "dcVolts")],
     );
     const expected = [-1.875, 1.875, 2.5, -1.875e-3, -0.625e-3, 2.5e-3];
-    expected.forEach((value, k) => expect(result.matrix[k]! / value).toBeCloseTo(1, 6));
+    for (const [k, value] of expected.entries()) expect(result.matrix[k]! / value).toBeCloseTo(1, 6);
   });
 
   it("agree with solving again a per cent up and down, for every kind of parameter and probe", () => {
@@ -80,7 +85,12 @@ describe("sensitivities", () => {
     parameters.forEach((parameter, column) => {
       const at = (factor: number) =>
         solveSteady(
-          { ...supply, elements: supply.elements.map((element) => (element.id === parameter.element ? scaleParameter(element, parameter, factor) : element)) },
+          {
+            ...supply,
+            elements: supply.elements.map((element) =>
+              element.id === parameter.element ? scaleParameter(element, parameter, factor) : element,
+            ),
+          },
           { warmStart: steady },
         );
       const [low, high] = [at(0.995), at(1.005)];
@@ -96,7 +106,14 @@ describe("sensitivities", () => {
 
   it("let a hot filament follow its current", () => {
     // Lamp on a stiff line: (cold + (rated - cold) x^1.2) x = V/rated amps; differentiated by hand at x = 1.
-    const lamp = network(line("S", "a", "0", 120), { kind: "filament", id: "F", nodes: ["a", "0"], coldOhms: 20, ratedOhms: 240, ratedAmps: 0.5 });
+    const lamp = network(line("S", "a", "0", 120), {
+      kind: "filament",
+      id: "F",
+      nodes: ["a", "0"],
+      coldOhms: 20,
+      ratedOhms: 240,
+      ratedAmps: 0.5,
+    });
     const result = sensitivities(lamp, [{ quantity: "rms-amps", element: "F" }], [ref("S", "rmsVolts")]);
     expect(result.matrix[0]! / (120 / (20 + 220 * 2.2))).toBeCloseTo(1, 4);
   });

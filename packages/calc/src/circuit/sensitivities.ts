@@ -2,8 +2,8 @@ import type { Circuit } from "./compile.ts";
 import { type HotOhms, type Injection, injectionOf } from "./injection.ts";
 import type { Network, Thermistor } from "./network.ts";
 import { PortNewton } from "./port-newton.ts";
-import { type Functional, probeFunctional, probeGain, probeWave } from "./probe-reading.ts";
 import { directShare } from "./probe-direct.ts";
+import { type Functional, probeFunctional, probeGain, probeWave } from "./probe-reading.ts";
 import type { Reduction } from "./reduction.ts";
 import { filamentOhms, thermistorSlope } from "./self-heating.ts";
 import { solvePeriodic } from "./shooting.ts";
@@ -151,7 +151,15 @@ function accumulate(into: Float64Array, from: Float64Array, factor: number): voi
 }
 
 /** out += sign * a * b, with a (rows x inner) and b (inner x columns). */
-function multiplyAdd(rows: number, inner: number, a: Float64Array, b: Float64Array, columns: number, out: Float64Array, sign: number): void {
+function multiplyAdd(
+  rows: number,
+  inner: number,
+  a: Float64Array,
+  b: Float64Array,
+  columns: number,
+  out: Float64Array,
+  sign: number,
+): void {
   for (let row = 0; row < rows; row++) {
     const base = row * columns;
     for (let k = 0; k < inner; k++) {

@@ -6,6 +6,9 @@ import { CircuitError } from "./solution.ts";
 /** Least scale against which a store's correction is judged: volts of a capacitor, amperes of a coil, volt-seconds of a flux. */
 const LEAST_SCALE = { volts: 0.1, amps: 1e-3, flux: 1e-3 };
 
+/** A borrowed transition matrix, mended as it goes, is kept while corrections shrink at least so fast. */
+const CHORD_SHRINK = 0.7;
+
 /** Outcome of shooting: the periodic state and how it was reached. */
 export interface PeriodicState {
   /** Stores at the start of the period. */
@@ -40,14 +43,87 @@ export function solvePeriodic(size: number, transition: Float64Array, residual: 
   return solution;
 }
 
+/**
+ * (I - M)^-1 from a transition matrix that is only nearly right, mended by each step that is taken with it
+ * (Broyden, Math. Comp. 19, 1965: the least change that explains the residual just seen).
+ */
+class BorrowedInverse {
+  private readonly size: number;
+  /** Volts, amperes and fluxes are weighed against each store's own size; unweighed, the mending spoils the small ones. */
+  private readonly weights: Float64Array;
+  /** Row-major inverse. */
+  private readonly inverse: Float64Array;
+  private previous: { step: Float64Array; residual: Float64Array } | undefined;
+
+  constructor(transition: Float64Array, scales: Float64Array) {
+    const size = scales.length;
+    this.size = size;
+    this.weights = scales.map((scale) => 1 / (scale * scale));
+    this.inverse = new Float64Array(size * size);
+    const unit = new Float64Array(size);
+    for (let column = 0; column < size; column++) {
+      unit.fill(0);
+      unit[column] = 1;
+      const solved = solvePeriodic(size, transition, unit);
+      for (let row = 0; row < size; row++) this.inverse[row * size + column] = solved[row]!;
+    }
+  }
+
+  private times(vector: Float64Array): Float64Array {
+    const result = new Float64Array(this.size);
+    for (let row = 0; row < this.size; row++) {
+      let sum = 0;
+      for (let k = 0; k < this.size; k++) sum += this.inverse[row * this.size + k]! * vector[k]!;
+      result[row] = sum;
+    }
+    return result;
+  }
+
+  /** Correction for a residual (what the period adds to the stores). */
+  step(residual: Float64Array): Float64Array {
+    if (this.previous !== undefined) this.mend(this.previous.step, this.previous.residual, residual);
+    const step = this.times(residual);
+    this.previous = { step, residual: Float64Array.from(residual) };
+    return step;
+  }
+
+  /** After a step the residual should have vanished; what is left tells how wrong the inverse was along it. */
+  private mend(step: Float64Array, before: Float64Array, after: Float64Array): void {
+    const { size, inverse, weights } = this;
+    const drop = before.map((value, k) => value - after[k]!);
+    const guessed = this.times(drop);
+    let scale = 0;
+    for (let k = 0; k < size; k++) scale += weights[k]! * step[k]! * guessed[k]!;
+    let length = 0;
+    for (let k = 0; k < size; k++) length += weights[k]! * step[k]! * step[k]!;
+    if (Math.abs(scale) < 0.05 * length) return;
+    const row = new Float64Array(size);
+    for (let k = 0; k < size; k++) {
+      const share = weights[k]! * step[k]!;
+      for (let j = 0; j < size; j++) row[j] = row[j]! + share * inverse[k * size + j]!;
+    }
+    for (let k = 0; k < size; k++) {
+      const factor = (step[k]! - guessed[k]!) / scale;
+      for (let j = 0; j < size; j++) inverse[k * size + j] = inverse[k * size + j]! + factor * row[j]!;
+    }
+  }
+}
+
+/** Size against which each store's correction is judged: its own, in any of the states given. */
+function scalesOf(circuit: Circuit, ...states: Float64Array[]): Float64Array {
+  return states[0]!.map((_, k) =>
+    states.reduce(
+      (largest, state) => Math.max(largest, Math.abs(state[k]!)),
+      k < circuit.states.length ? LEAST_SCALE[circuit.states[k]!.kind] : LEAST_SCALE.flux,
+    ),
+  );
+}
+
 /** Largest correction of a set of stores, against each one's own size. */
 function relativeSize(circuit: Circuit, change: Float64Array, ...states: Float64Array[]): number {
+  const scales = scalesOf(circuit, ...states);
   let largest = 0;
-  for (let k = 0; k < change.length; k++) {
-    let scale = k < circuit.states.length ? LEAST_SCALE[circuit.states[k]!.kind] : LEAST_SCALE.flux;
-    for (const state of states) scale = Math.max(scale, Math.abs(state[k]!));
-    largest = Math.max(largest, Math.abs(change[k]!) / scale);
-  }
+  for (let k = 0; k < change.length; k++) largest = Math.max(largest, Math.abs(change[k]!) / scales[k]!);
   return largest;
 }
 
@@ -57,7 +133,8 @@ function relativeSize(circuit: Circuit, change: Float64Array, ...states: Float64
  *
  * @param state first guess, overwritten with the result
  * @param options `tolerance` relative correction at which to stop; `record` is filled with the last period marched;
- *   `chord` uses this transition matrix instead of a fresh one each time
+ *   `chord` is a transition matrix from a coarser plan or a similar circuit: it serves as long as corrections shrink fast,
+ *   since carrying a fresh one along costs several times the march itself
  * @throws CircuitError `no-convergence`
  */
 export function shoot(
@@ -67,23 +144,34 @@ export function shoot(
   options: { tolerance: number; maxIterations: number; record?: Trajectory; chord?: Float64Array },
 ): PeriodicState {
   const { circuit, states } = marcher;
-  const transition = options.chord ?? new Float64Array(states * states);
+  const transition = options.chord === undefined ? new Float64Array(states * states) : Float64Array.from(options.chord);
+  let borrowed = options.chord === undefined ? undefined : new BorrowedInverse(transition, scalesOf(circuit, state));
   const end = new Float64Array(states);
   const residual = new Float64Array(states);
   let last = Number.POSITIVE_INFINITY;
   let stalls = 0;
+  let poor = 0;
   for (let pass = 1; pass <= options.maxIterations; pass++) {
     end.set(state);
-    marcher.march(plan, end, 0, options.chord === undefined ? transition : undefined, options.record);
+    marcher.march(plan, end, 0, borrowed === undefined ? transition : undefined, options.record);
     for (let k = 0; k < states; k++) residual[k] = end[k]! - state[k]!;
-    const change = solvePeriodic(states, transition, residual);
+    const change = borrowed === undefined ? solvePeriodic(states, transition, residual) : borrowed.step(residual);
     const size = relativeSize(circuit, change, state, end);
     if (size < options.tolerance) {
       // The recorded period keeps its own start; a better start would leave it by less than the tolerance.
       if (options.record === undefined) for (let k = 0; k < states; k++) state[k] = state[k]! + change[k]!;
       return { state, transition, iterations: pass };
     }
-    stalls = size > 0.7 * last ? stalls + 1 : 0;
+    if (borrowed !== undefined) {
+      poor = size > CHORD_SHRINK * last ? poor + 1 : 0;
+      if (poor >= 2 || size > 10 * last) {
+        // The borrowed matrix is not good enough here: from now on carry our own.
+        borrowed = undefined;
+        last = Number.POSITIVE_INFINITY;
+        continue;
+      }
+    }
+    stalls = borrowed === undefined && size > 0.7 * last ? stalls + 1 : 0;
     last = size;
     if (!Number.isFinite(size) || stalls >= 3) {
       // Newton does not contract: let the circuit run for a while, then try again from there.

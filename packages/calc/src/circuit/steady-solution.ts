@@ -18,6 +18,8 @@ export interface SteadyInternals {
   portVolts: Float64Array;
   /** Steps of the period; absent at DC. */
   plan?: Plan;
+  /** d state(T) / d state(0), from this or a coarser plan; absent at DC. */
+  transition?: Float64Array;
   iterations: number;
 }
 

@@ -80,7 +80,9 @@ describe("solveSteady on linear networks", () => {
 describe("solveSteady on rectifiers", () => {
   it("lightly loaded half-wave supply: the crest less the junction, ripple I/(f C)", () => {
     // Capacitor-input limit: V = sqrt(2) Vrms - Vd, ripple = I/(f C) (common-practice), within the few per cent of that formula.
-    const steady = solveSteady(network(line("S", "a", "0", 100), silicon("D", "a", "p"), capacitor("C", "p", "0", 100e-6), resistor("R", "p", "0", 100e3)));
+    const steady = solveSteady(
+      network(line("S", "a", "0", 100), silicon("D", "a", "p"), capacitor("C", "p", "0", 100e-6), resistor("R", "p", "0", 100e3)),
+    );
     const p = steady.points.get("p")!;
     expect(p.maxVolts).toBeGreaterThan(Math.SQRT2 * 100 - 1);
     expect(p.maxVolts).toBeLessThan(Math.SQRT2 * 100 - 0.4);
@@ -193,7 +195,12 @@ describe("self-heating elements", () => {
 
 describe("networks that cannot be solved", () => {
   it.each([
-    ["floating-point", network(line("S", "a", "0", 10), capacitor("C1", "a", "x", 1e-6), capacitor("C2", "x", "0", 1e-6)), ["x"], ["C1", "C2"]],
+    [
+      "floating-point",
+      network(line("S", "a", "0", 10), capacitor("C1", "a", "x", 1e-6), capacitor("C2", "x", "0", 1e-6)),
+      ["x"],
+      ["C1", "C2"],
+    ],
     ["source-loop", network(battery("B1", "a", "0", 10), battery("B2", "a", "0", 9), resistor("R", "a", "0", 1)), ["a", "0"], ["B1", "B2"]],
     ["no-convergence", network(battery("B", "a", "0", 100), resistor("R", "a", "b", 1000), load("I", "b", "0", 0.3)), ["b", "0"], ["I"]],
     ["bad-value", network(battery("B", "a", "0", 100), resistor("R", "a", "0", Number.NaN)), [], ["R"]],
@@ -203,8 +210,16 @@ describe("networks that cannot be solved", () => {
   });
 
   it("a rectifier that cannot feed a constant-current load says so", () => {
-    const circuit = network(line("S", "s", "0", 117), resistor("RS", "s", "a", 2000), silicon("D", "a", "p"), capacitor("C", "p", "0", 40e-6), load("I", "p", "0", 0.3));
-    expect(() => solveSteady(circuit)).toThrow(expect.objectContaining({ code: "no-convergence", elements: expect.arrayContaining(["I"]) }));
+    const circuit = network(
+      line("S", "s", "0", 117),
+      resistor("RS", "s", "a", 2000),
+      silicon("D", "a", "p"),
+      capacitor("C", "p", "0", 40e-6),
+      load("I", "p", "0", 0.3),
+    );
+    expect(() => solveSteady(circuit)).toThrow(
+      expect.objectContaining({ code: "no-convergence", elements: expect.arrayContaining(["I"]) }),
+    );
   });
 
   it("ties an island on request, and then leaves the rest as it was", () => {
@@ -220,7 +235,12 @@ describe("networks that cannot be solved", () => {
   });
 
   it("leaves an open switch and the points only it touches out of the network", () => {
-    const circuit = network(battery("B", "a", "0", 10), resistor("R", "a", "0", 100), { kind: "switch", id: "SW", nodes: ["a", "x"], closed: false });
+    const circuit = network(battery("B", "a", "0", 10), resistor("R", "a", "0", 100), {
+      kind: "switch",
+      id: "SW",
+      nodes: ["a", "x"],
+      closed: false,
+    });
     const steady = solveSteady(circuit);
     expect(steady.points.has("x")).toBe(false);
     expect(() => steady.read({ quantity: "dc-volts", from: "x", to: "0" })).toThrow(expect.objectContaining({ code: "unknown-point" }));

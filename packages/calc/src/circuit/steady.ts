@@ -18,6 +18,8 @@ export interface SteadyOptions {
   stepsPerPeriod?: number;
   /** A solution of the same or a similar network to start from. */
   warmStart?: SteadyState;
+  /** Largest relative correction of a capacitor voltage or coil current at which the periodic state counts as found. */
+  tolerance?: number;
   /** Most periods to march. */
   maxIterations?: number;
   /** Points without a path to the reference: an error, or tied to it by 1 gigohm of insulation. */
@@ -38,6 +40,13 @@ const RESIDUAL_LIMIT = 1e-4;
 interface Guess {
   states: Map<string, number>;
   ports: Map<string, number>;
+  /** Transition matrix of a period, with the stores that it belongs to. */
+  transition?: { stores: string; matrix: Float64Array };
+}
+
+/** Names the stores of a circuit in order, so that a transition matrix is only lent to a circuit with the same ones. */
+function storesOf(circuit: Circuit): string {
+  return [...circuit.states.map((slot) => slot.id), ...circuit.fluxPorts.map(({ device }) => device.id)].join("\u0000");
 }
 
 function guessFrom(internals: SteadyInternals): Guess {
@@ -51,7 +60,8 @@ function guessFrom(internals: SteadyInternals): Guess {
       ports.set(`${device.id}/${k}`, internals.portVolts[at + k]!);
     });
   }
-  return { states, ports };
+  const { transition } = internals;
+  return { states, ports, ...(transition === undefined ? {} : { transition: { stores: storesOf(circuit), matrix: transition } }) };
 }
 
 function portsFrom(circuit: Circuit, guess: Guess | undefined): Float64Array {
@@ -97,7 +107,13 @@ function firstState(circuit: Circuit): Float64Array {
   }
 }
 
-function periodicSolution(circuit: Circuit, guess: Guess | undefined, plan: Plan, tolerance: number, maxIterations: number): SteadySolution {
+function periodicSolution(
+  circuit: Circuit,
+  guess: Guess | undefined,
+  plan: Plan,
+  tolerance: number,
+  maxIterations: number,
+): SteadySolution {
   const marcher = new Marcher(circuit);
   let state: Float64Array;
   if (guess === undefined) state = firstState(circuit);
@@ -107,9 +123,20 @@ function periodicSolution(circuit: Circuit, guess: Guess | undefined, plan: Plan
   }
   marcher.newton.scratch.volts.set(portsFrom(circuit, guess));
   const trajectory = marcher.emptyTrajectory(plan);
-  const { iterations } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory });
+  const lent = guess?.transition;
+  const chord = lent !== undefined && lent.stores === storesOf(circuit) ? { chord: lent.matrix } : {};
+  const { iterations, transition } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory, ...chord });
   const reductions = plan.stepSeconds.map((step) => marcher.reduction(step));
-  return new SteadySolution({ circuit, reductions, trajectory, state, portVolts: marcher.newton.scratch.volts, plan, iterations });
+  return new SteadySolution({
+    circuit,
+    reductions,
+    trajectory,
+    state,
+    portVolts: marcher.newton.scratch.volts,
+    plan,
+    transition,
+    iterations,
+  });
 }
 
 /** The dark regulator tube furthest above its striking voltage, if any. */
@@ -134,7 +161,9 @@ function solve(network: Network, options: SteadyOptions, ignoreSines: boolean): 
   if (options.islands !== "tie") refuseFloating(network, islands);
   const ties = islands.map((island) => island[0]!);
   const warm = options.warmStart instanceof SteadySolution ? options.warmStart.internals : undefined;
-  const heated = network.elements.filter((element): element is Filament | Thermistor => element.kind === "filament" || element.kind === "thermistor");
+  const heated = network.elements.filter(
+    (element): element is Filament | Thermistor => element.kind === "filament" || element.kind === "thermistor",
+  );
   const heating = new SelfHeating(heated, warm?.circuit.conditions.ohms);
   const lit = new Set<string>();
   let guess = warm === undefined ? undefined : guessFrom(warm);
@@ -150,7 +179,7 @@ function solve(network: Network, options: SteadyOptions, ignoreSines: boolean): 
       solution = constantSolution(circuit, guess);
     } else {
       const plan = evenPlan(circuit.hertz, fine ? (options.stepsPerPeriod ?? FINE_STEPS) : COARSE_STEPS);
-      solution = periodicSolution(circuit, guess, plan, fine ? FINE_TOLERANCE : COARSE_TOLERANCE, options.maxIterations ?? PERIODS);
+      solution = periodicSolution(circuit, guess, plan, fine ? (options.tolerance ?? FINE_TOLERANCE) : COARSE_TOLERANCE, options.maxIterations ?? PERIODS);
     }
     iterations += solution.iterations;
     guess = guessFrom(solution.internals);
@@ -186,7 +215,8 @@ function refuseUnfedLoads(network: Network, options: SteadyOptions, ignoreSines:
     if (mean >= 0 && min > -Math.max(5, mean)) continue;
     const { warmStart: _, ...cold } = options;
     const without = { ...network, elements: network.elements.map((element) => (element.id === id ? { ...load, amps: 0 } : element)) };
-    if (forward(solve(without, cold, ignoreSines)).mean <= 1e-6) continue;
+    const unloaded = forward(solve(without, cold, ignoreSines)).mean;
+    if (unloaded <= 1e-6 || Math.min(mean, min) > -1e-3 * unloaded) continue;
     throw new CircuitError(
       "no-convergence",
       `the network cannot feed the load ${id} with ${load.amps} A: its voltage would have to reverse to ${Math.min(mean, min).toPrecision(3)} V`,
@@ -200,7 +230,10 @@ function checked(network: Network, options: SteadyOptions, ignoreSines: boolean)
   const solution = solve(network, options, ignoreSines);
   refuseUnfedLoads(network, options, ignoreSines, solution);
   if (!(solution.currentResidual < RESIDUAL_LIMIT)) {
-    throw new CircuitError("no-convergence", `currents do not balance: ${solution.currentResidual.toPrecision(2)} of the largest is left over`);
+    throw new CircuitError(
+      "no-convergence",
+      `currents do not balance: ${solution.currentResidual.toPrecision(2)} of the largest is left over`,
+    );
   }
   return solution;
 }

@@ -16,7 +16,12 @@ export const inductor = (id: string, a: string, b: string, henries: number, more
   henries,
   ...more,
 });
-export const battery = (id: string, a: string, b: string, dcVolts: number): VoltageSource => ({ kind: "voltage-source", id, nodes: [a, b], dcVolts });
+export const battery = (id: string, a: string, b: string, dcVolts: number): VoltageSource => ({
+  kind: "voltage-source",
+  id,
+  nodes: [a, b],
+  dcVolts,
+});
 export const line = (id: string, a: string, b: string, rmsVolts: number, hertz = 60, phaseRadians = 0): VoltageSource => ({
   kind: "voltage-source",
   id,
@@ -25,7 +30,12 @@ export const line = (id: string, a: string, b: string, rmsVolts: number, hertz =
   hertz,
   phaseRadians,
 });
-export const load = (id: string, a: string, b: string, amps: number): CurrentSource => ({ kind: "current-source", id, nodes: [a, b], amps });
+export const load = (id: string, a: string, b: string, amps: number): CurrentSource => ({
+  kind: "current-source",
+  id,
+  nodes: [a, b],
+  amps,
+});
 /** Small silicon rectifier, values of the order of common general-purpose types (common-practice). */
 export const silicon = (id: string, a: string, b: string): Diode => ({
   kind: "diode",
@@ -35,5 +45,10 @@ export const silicon = (id: string, a: string, b: string): Diode => ({
   emission: 1.8,
   ohms: 0.05,
 });
-export const vacuum = (id: string, a: string, b: string, perveance = 3.5e-4): VacuumDiode => ({ kind: "vacuum-diode", id, nodes: [a, b], perveance });
+export const vacuum = (id: string, a: string, b: string, perveance = 3.5e-4): VacuumDiode => ({
+  kind: "vacuum-diode",
+  id,
+  nodes: [a, b],
+  perveance,
+});
 export const network = (...elements: Element[]): Network => ({ reference: "0", elements });

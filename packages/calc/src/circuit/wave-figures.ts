@@ -1,3 +1,5 @@
+import { type Peak, peakBetween } from "./extremum.ts";
+
 /** Mean, RMS and extremes of a waveform sampled at the stages of a march. */
 export interface WaveFigures {
   mean: number;
@@ -7,28 +9,38 @@ export interface WaveFigures {
 }
 
 /**
- * Figures of a waveform over its span. Means follow the scheme's own quadrature, so that the mean current of a capacitor
- * is zero to rounding; extremes are taken at the ends of steps only, where the scheme is of second order.
+ * Figures of one period of a waveform. Means follow the scheme's own quadrature, so that the mean current of a capacitor
+ * is zero to rounding; extremes are sought at the ends of steps, where the scheme is of second order, and between them.
  *
  * @param values one value a stage
  * @param weights share of the span of each stage
- * @param stagesPerStep 2 for a march, 1 for a constant point
+ * @param stagesPerStep 2 for a period, 1 for a constant point
  */
 export function waveFigures(values: Float64Array, weights: Float64Array, stagesPerStep: number): WaveFigures {
   let mean = 0;
   let square = 0;
-  let max = Number.NEGATIVE_INFINITY;
-  let min = Number.POSITIVE_INFINITY;
   for (let k = 0; k < values.length; k++) {
     const value = values[k]!;
     const weight = weights[k]!;
     mean += weight * value;
     square += weight * value * value;
-    if ((k + 1) % stagesPerStep !== 0) continue;
-    if (value > max) max = value;
-    if (value < min) min = value;
   }
-  return { mean, rms: Math.sqrt(square), max, min };
+  return { mean, rms: Math.sqrt(square), max: extreme(values, stagesPerStep, 1), min: -extreme(values, stagesPerStep, -1) };
+}
+
+/** Highest value of `sign` times a periodic waveform. */
+function extreme(values: Float64Array, stride: number, sign: 1 | -1): number {
+  let best = stride - 1;
+  for (let k = stride - 1; k < values.length; k += stride) if (sign * values[k]! > sign * values[best]!) best = k;
+  return peakAt(values, stride, sign, (best + 1) / stride - 1).value;
+}
+
+/** The peak of `sign` times a periodic waveform about the end of one step. */
+export function peakAt(values: Float64Array, stride: number, sign: 1 | -1, step: number): Peak {
+  const count = values.length / stride;
+  const at = (offset: number): number => sign * values[((step + offset + count) % count) * stride + stride - 1]!;
+  if (count < 8) return { value: at(0), weights: [0, 0, 1, 0, 0] };
+  return peakBetween([at(-2), at(-1), at(0), at(1), at(2)]);
 }
 
 /** RMS of a waveform less its mean, computed about the mean so that a small ripple on a high voltage keeps its digits. */

@@ -98,7 +98,8 @@ export class Waves {
     if (element.kind === "current-source") return new Float64Array(trajectory.stages).fill(element.amps);
     if (element.kind === "capacitor") {
       const inner = circuit.innerRows.get(id);
-      if (inner !== undefined) return scaled(difference(this.between(element.nodes[0], circuit.network.reference), this.row(inner)), 1 / element.esrOhms!);
+      if (inner !== undefined)
+        return scaled(difference(this.between(element.nodes[0], circuit.network.reference), this.row(inner)), 1 / element.esrOhms!);
       const wave = this.storedVolts(id);
       const slot = circuit.stateIndex.get(id)!;
       const leak = element.leakOhms === undefined ? 0 : 1 / element.leakOhms;

@@ -1,6 +1,14 @@
 // Generated from packages/grading/src/checks/; run npm run generate. Changes made here are lost.
 
 import type { Check } from "../model/check.ts";
+import { electrolyticCondition } from "./filters/electrolytic-condition.ts";
+import { filterChoke } from "./filters/filter-choke.ts";
+import { filterPolarity } from "./filters/filter-polarity.ts";
+import { filterRippleCurrent } from "./filters/filter-ripple-current.ts";
+import { filterValueChange } from "./filters/filter-value-change.ts";
+import { filterVoltageRating } from "./filters/filter-voltage-rating.ts";
+import { paperCapacitorCondition } from "./filters/paper-capacitor-condition.ts";
+import { seriesFilterBalance } from "./filters/series-filter-balance.ts";
 import { cordGrounding } from "./line/cord-grounding.ts";
 import { fuseRating } from "./line/fuse-rating.ts";
 import { inrushLimiter } from "./line/inrush-limiter.ts";
@@ -12,13 +20,34 @@ import { lineVoltage } from "./line/line-voltage.ts";
 import { switchCurrent } from "./line/switch-current.ts";
 import { transformerlessChassis } from "./line/transformerless-chassis.ts";
 import { rectifierAverageCurrent } from "./rectifiers/rectifier-average-current.ts";
+import { rectifierInputCapacitor } from "./rectifiers/rectifier-input-capacitor.ts";
 import { rectifierInverseVoltage } from "./rectifiers/rectifier-inverse-voltage.ts";
 import { rectifierPeakCurrent } from "./rectifiers/rectifier-peak-current.ts";
+import { rectifierSubstitution } from "./rectifiers/rectifier-substitution.ts";
+import { rectifierSupplyResistance } from "./rectifiers/rectifier-supply-resistance.ts";
 import { rectifierSwitchOnCurrent } from "./rectifiers/rectifier-switch-on-current.ts";
+import { seleniumRectifier } from "./rectifiers/selenium-rectifier.ts";
+import { seriesDiodes } from "./rectifiers/series-diodes.ts";
+import { bleederRating } from "./resistors/bleeder-rating.ts";
+import { dischargeTime } from "./resistors/discharge-time.ts";
 import { resistorDissipation } from "./resistors/resistor-dissipation.ts";
+import { resistorDrift } from "./resistors/resistor-drift.ts";
+import { resistorInCircuit } from "./resistors/resistor-in-circuit.ts";
+import { resistorVoltage } from "./resistors/resistor-voltage.ts";
+import { standbyBypassResistor } from "./standby/standby-bypass-resistor.ts";
+import { standbySwitchRating } from "./standby/standby-switch-rating.ts";
+import { templateRequirements } from "./templates/template-requirements.ts";
 
 /** Every check, by area and name. */
 export const allChecks: readonly Check[] = [
+  electrolyticCondition,
+  filterChoke,
+  filterPolarity,
+  filterRippleCurrent,
+  filterValueChange,
+  filterVoltageRating,
+  paperCapacitorCondition,
+  seriesFilterBalance,
   cordGrounding,
   fuseRating,
   inrushLimiter,
@@ -30,8 +59,21 @@ export const allChecks: readonly Check[] = [
   switchCurrent,
   transformerlessChassis,
   rectifierAverageCurrent,
+  rectifierInputCapacitor,
   rectifierInverseVoltage,
   rectifierPeakCurrent,
+  rectifierSubstitution,
+  rectifierSupplyResistance,
   rectifierSwitchOnCurrent,
+  seleniumRectifier,
+  seriesDiodes,
+  bleederRating,
+  dischargeTime,
   resistorDissipation,
+  resistorDrift,
+  resistorInCircuit,
+  resistorVoltage,
+  standbyBypassResistor,
+  standbySwitchRating,
+  templateRequirements,
 ];

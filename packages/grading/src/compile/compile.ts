@@ -21,11 +21,9 @@ export const LINE = "line";
  * @param options a meter between two points; a part to be taken as it was found
  */
 export function compile(data: ChassisData, life: Life, condition: Condition, lineVolts: number, options: { meter?: Situation["meter"]; revert?: Situation["revert"] } = {}): CompiledNetwork {
-  const present = [...data.parts.values()].flatMap((part) => {
-    const state = part.lives[part.id === options.revert ? "found" : life];
-    return state.present && isIn(part, state, condition) ? [{ part, state }] : [];
-  });
-  const wires = joinWires(data, life, present);
+  const all = [...data.parts.values()].map((part) => ({ part, state: part.lives[part.id === options.revert ? "found" : life] }));
+  const present = all.filter(({ part, state }) => state.present && isIn(part, state, condition));
+  const wires = joinWires(data, all);
   const elements: Element[] = [];
   const origins = new Map<string, ElementOrigin>();
   const uncertain: Uncertain[] = [];
@@ -70,16 +68,15 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
   };
 }
 
-function joinWires(data: ChassisData, life: Life, present: readonly { part: Part; state: PartState }[]): Wires {
+function joinWires(data: ChassisData, all: readonly { part: Part; state: PartState }[]): Wires {
   const wires = new Wires();
   // The panel joins neutral and earth, whatever the set does.
   if (data.points.has(data.line.neutral) && data.points.has(data.line.earth)) wires.join(data.line.neutral, data.line.earth);
   for (const [a, b] of data.joins) wires.join(a, b);
-  for (const part of data.parts.values()) {
-    const { present: isThere, open, pins } = part.lives[life];
-    if (part.joinedWhenAbsent && !isThere && open === undefined && pins.a !== undefined && pins.b !== undefined) wires.join(pins.a, pins.b);
-  }
-  for (const { part, state } of present) {
+  for (const { part, state } of all) {
+    const { a, b } = state.pins;
+    if (part.joinedWhenAbsent && !state.present && state.open === undefined && a !== undefined && b !== undefined) wires.join(a, b);
+    if (!state.present) continue;
     const { pins } = state;
     if (part.kind === "wire" && pins.a !== undefined && pins.b !== undefined) wires.join(pins.a, pins.b);
     if (part.kind === "cord") {

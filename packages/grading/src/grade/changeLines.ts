@@ -43,11 +43,30 @@ function effectsOf(model: ChassisModel, part: Part, life: Life): Effect[] {
   const effects: Effect[] = [];
   for (const condition of conditionsFor(model, part)) {
     const situation: Situation = { life, condition: condition.id, line: "actual" };
-    const after = model.solve(situation);
-    const before = model.solve({ ...situation, revert: part.id });
-    effects.push(...pointEffects(model, part, life, condition, before, after), ...elementEffects(model, part, condition, before, after));
+    const pair: Pair = {
+      after: model.solve(situation),
+      coarseAfter: model.solve({ ...situation, coarse: true }),
+      coarseBefore: model.solve({ ...situation, coarse: true, revert: part.id }),
+    };
+    effects.push(...pointEffects(model, part, life, condition, pair), ...elementEffects(model, part, condition, pair));
   }
   return effects;
+}
+
+/** The chassis as it stands, and the difference that one part makes, from two solutions with fewer steps a period. */
+interface Pair {
+  after: Solved;
+  coarseAfter: Solved;
+  coarseBefore: Solved;
+}
+
+/** What a figure was without the change and is with it. */
+function beforeAndAfter(pair: Pair, read: (solved: Solved) => number | null): [number | null, number | null] {
+  const [after, coarseAfter, coarseBefore] = [pair.after, pair.coarseAfter, pair.coarseBefore].map(read);
+  if (after === null || after === undefined) return [null, null];
+  if (coarseAfter === null || coarseAfter === undefined || coarseBefore === null || coarseBefore === undefined) return [null, after];
+  // The error of the coarse steps is a share of the value, the same in both.
+  return [coarseAfter === 0 ? after + coarseBefore : (after * coarseBefore) / coarseAfter, after];
 }
 
 /** Operating always; standby for what a standby switch or the resistor across it does. */
@@ -56,20 +75,21 @@ function conditionsFor(model: ChassisModel, part: Part): Condition[] {
   return wanted.flatMap((id) => model.conditions.get(id) ?? []);
 }
 
-function pointEffects(model: ChassisModel, part: Part, life: Life, condition: Condition, before: Solved, after: Solved): Effect[] {
+function pointEffects(model: ChassisModel, part: Part, life: Life, condition: Condition, pair: Pair): Effect[] {
   const points = new Set([...Object.values(part.lives[life].pins), ...Object.values(part.lives.found.pins)]);
   const stage = model.stages.find(({ id }) => id === part.stage);
   for (const [id, point] of Object.entries(stage?.points ?? {})) if (/b-plus|output|bias/.test(id)) points.add(point);
   points.delete(model.reference);
   const effects: Effect[] = [];
   for (const point of points) {
+    if (carriesAlternating(pair.after, point) || carriesAlternating(pair.coarseBefore, point)) continue;
     for (const [label, quantity] of [[`${point}, DC`, "dc-volts"], [`${point}, ripple peak to peak`, "ripple-volts"]] as const) {
       const read = (solved: Solved): number | null => {
         if (!solved.ok) return null;
         const name = solved.compiled.pointOf(point);
         return name === undefined ? null : solved.steady.read({ quantity, from: name, to: solved.compiled.network.reference });
       };
-      const [a, b] = [read(before), read(after)];
+      const [a, b] = beforeAndAfter(pair, read);
       // Differences of microvolts between two solutions are arithmetic, not physics.
       const floor = quantity === "dc-volts" ? 0.01 : 0.001;
       if (noticeable(a, b, floor)) effects.push({ label, unit: "V", condition: condition.id, before: a, after: b });
@@ -78,12 +98,20 @@ function pointEffects(model: ChassisModel, part: Part, life: Life, condition: Co
   return effects;
 }
 
+/** Points of the line side and of windings: their direct voltage and "ripple" say nothing. */
+function carriesAlternating(solved: Solved, point: string): boolean {
+  const name = solved.ok ? solved.compiled.pointOf(point) : undefined;
+  const figures = solved.ok && name !== undefined ? solved.steady.points.get(name) : undefined;
+  return figures !== undefined && figures.acRmsVolts > Math.max(0.5, Math.abs(figures.meanVolts));
+}
+
 /** Peak and mean current of each rectifier, and the line current. */
-function elementEffects(model: ChassisModel, part: Part, condition: Condition, before: Solved, after: Solved): Effect[] {
+function elementEffects(model: ChassisModel, part: Part, condition: Condition, pair: Pair): Effect[] {
+  const { after } = pair;
   const effects: Effect[] = [];
   const push = (label: string, element: string, key: "maxAmps" | "meanAmps" | "rmsAmps", limit?: number, limitSource?: string) => {
     const read = (solved: Solved): number | null => (solved.ok ? (solved.steady.elements.get(element)?.[key] ?? null) : null);
-    const [a, b] = [read(before), read(after)];
+    const [a, b] = beforeAndAfter(pair, read);
     if (!noticeable(a, b, 1e-4)) return;
     effects.push({ label, unit: "A", condition: condition.id, before: a, after: b, ...(limit === undefined ? {} : { limit }), ...(limitSource === undefined ? {} : { limitSource }) });
   };
@@ -102,8 +130,7 @@ function elementEffects(model: ChassisModel, part: Part, condition: Condition, b
 }
 
 function noticeable(before: number | null, after: number | null, floor: number): boolean {
-  if (before === null && after === null) return false;
-  if (before === null || after === null) return Math.abs(before ?? after ?? 0) > floor;
+  if (before === null || after === null) return false;
   return Math.abs(after - before) > Math.max(floor, NOTICEABLE * Math.max(Math.abs(before), Math.abs(after)));
 }
 

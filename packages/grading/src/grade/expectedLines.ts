@@ -1,3 +1,4 @@
+import type { SteadyState } from "@underchassis/calc";
 import type { Report } from "@underchassis/dataset";
 import { poweredConditions } from "../checks/shared/stress.ts";
 import type { ChassisModel } from "../model/index.ts";
@@ -30,15 +31,20 @@ const WORTH_VOLTS = 0.05;
 /** What the chassis as it stands should read at its main points on today's line, in every powered condition. */
 export function expectedLines(model: ChassisModel): ExpectedLine[] {
   const lines: ExpectedLine[] = [];
+  const seen = new Set<SteadyState>();
   for (const condition of poweredConditions(model)) {
     const situation = { life: "restored", condition: condition.id, line: "actual" } as const;
     const solved = model.solve(situation);
-    if (!solved.ok) continue;
+    // Standby without a standby switch is operating again.
+    if (!solved.ok || seen.has(solved.steady)) continue;
+    seen.add(solved.steady);
     for (const [point, stage] of mainPoints(model)) {
       const prediction = model.predict(situation, { quantity: "dc-volts", at: point, to: model.reference });
-      if (prediction === undefined || Math.abs(prediction.nominal) < WORTH_VOLTS) continue;
       const name = solved.compiled.pointOf(point);
       const figures = name === undefined ? undefined : solved.steady.points.get(name);
+      if (prediction === undefined || Math.abs(prediction.nominal) < WORTH_VOLTS) continue;
+      // Ends of windings and the line side carry alternating voltage; their mean says nothing.
+      if (figures !== undefined && figures.acRmsVolts > Math.abs(prediction.nominal)) continue;
       const read = model.readings.find(
         (reading) => reading.life === "restored" && reading.at === point && reading.to === model.reference && reading.condition === condition.id && reading.quantity === "dc-volts",
       );

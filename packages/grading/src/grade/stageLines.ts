@@ -52,6 +52,7 @@ function partLine(model: ChassisModel, part: Part, findings: readonly Finding[])
 
 /** The worst that is said of a part; `unmeasured` when nothing is said and nobody measured it. */
 function severityOf(part: Part, findings: readonly Finding[]): Severity {
+  if (!part.lives.restored.present) return part.lives.planned.present ? plannedSeverity(part, findings) : "good";
   const own = findings.filter((finding) => finding.part === part.id && finding.life !== "planned").map(({ severity }) => SEVERITIES.indexOf(severity));
   if (own.length > 0) return SEVERITIES[Math.min(...own)] ?? "good";
   return part.measured === undefined && part.fittedMeasured === undefined && (part.advice?.measure.length ?? 0) > 0 ? "unmeasured" : "good";
@@ -63,4 +64,10 @@ function placeOf(part: Part): string {
   const pins = Object.entries(state.pins);
   if (pins.length === 2 && state.pins.a !== undefined) return `${state.pins.a} - ${state.pins.b}`;
   return pins.map(([pin, point]) => `${pin} ${point}`).join(", ");
+}
+
+/** A part that is only planned is judged as planned. */
+function plannedSeverity(part: Part, findings: readonly Finding[]): Severity {
+  const own = findings.filter((finding) => finding.part === part.id).map(({ severity }) => SEVERITIES.indexOf(severity));
+  return own.length === 0 ? "good" : (SEVERITIES[Math.min(...own)] ?? "good");
 }

@@ -22,13 +22,13 @@ export function checkShape(job: Placed, problems: Problems): Path[] {
     if (key !== undefined) problems.add(spanOf(job.place, [...path, key], "key"), sentence);
     // What is missing is missing from the thing as a whole: its name is where to look.
     else problems.add(spanOf(job.place, path, error.keyword === "required" ? "key" : "value"), sentence);
-    return error.keyword === "required" ? [...path, String(error.params["missingProperty"])] : key === undefined ? path : [...path, key];
+    return error.keyword === "required" ? [...path, String(error.params.missingProperty)] : key === undefined ? path : [...path, key];
   });
 }
 
 /** The property whose name is at fault, when it is a name. */
 function keyOf(error: SchemaError): string | undefined {
-  if (error.keyword === "additionalProperties") return String(error.params["additionalProperty"]);
+  if (error.keyword === "additionalProperties") return String(error.params.additionalProperty);
   return error.propertyName;
 }
 
@@ -38,12 +38,12 @@ function withoutEchoes(errors: readonly SchemaError[]): SchemaError[] {
   for (const error of errors) {
     if (error.keyword !== "additionalProperties") continue;
     const names = misspelt.get(error.instancePath) ?? [];
-    names.push(String(error.params["additionalProperty"]));
+    names.push(String(error.params.additionalProperty));
     misspelt.set(error.instancePath, names);
   }
   return errors.filter((error) => {
     if (error.keyword !== "required") return true;
-    const missing = String(error.params["missingProperty"]);
+    const missing = String(error.params.missingProperty);
     return !misspelt.get(error.instancePath)?.some((name) => nearestOf(name, [missing]) !== undefined);
   });
 }

@@ -9,7 +9,7 @@ import type { Problems } from "./problems.ts";
 import type { SourceText } from "./sourceText.ts";
 
 /** Most rows that are read from one table; the job format takes no more parts or readings than that. */
-export const ROW_LIMIT = 2000;
+const ROW_LIMIT = 2000;
 
 /** A cell that is not blank, without the spaces around it. */
 export interface Cell {

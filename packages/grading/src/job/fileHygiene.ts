@@ -2,7 +2,7 @@ import type { Problems } from "./problems.ts";
 import { type SourceText, sourceText } from "./sourceText.ts";
 
 /** Largest file that is read, in bytes. A chassis of 2000 parts needs a fifth of it. */
-export const FILE_BYTES_LIMIT = 5_000_000;
+const FILE_BYTES_LIMIT = 5_000_000;
 
 /** What can be said of a file before it is parsed. Undefined when it is not worth parsing. */
 export function readFileText(file: { name: string; text: string }, problems: Problems): SourceText | undefined {

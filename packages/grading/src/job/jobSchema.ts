@@ -1,18 +1,12 @@
-import { Ajv2020, type ErrorObject, type ValidateFunction } from "ajv/dist/2020.js";
+import type { ErrorObject } from "ajv";
 import schema from "../../../../schemas/job.schema.json" with { type: "json" };
+import { validate } from "./generated/validateJob.js";
 
 export type SchemaError = ErrorObject<string, Record<string, unknown>, unknown>;
 
-const VALIDATOR = { current: undefined as ValidateFunction | undefined };
-
-/**
- * All violations of the job schema, as the validator lists them. The schema is compiled at the first call and kept.
- */
+/** All violations of the job schema, as the validator lists them. */
 export function violationsOf(job: unknown): SchemaError[] {
-  VALIDATOR.current ??= new Ajv2020({ allErrors: true, verbose: true, strict: true, allowUnionTypes: true, strictTypes: false }).compile(
-    schema,
-  );
-  return VALIDATOR.current(job) ? [] : ((VALIDATOR.current.errors ?? []) as SchemaError[]);
+  return validate(job) ? [] : ((validate.errors ?? []) as SchemaError[]);
 }
 
 /** What the schema's text patterns ask for, in words. */

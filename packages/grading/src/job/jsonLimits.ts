@@ -3,9 +3,9 @@ import type { Problems } from "./problems.ts";
 import type { SourceText } from "./sourceText.ts";
 
 /** Deepest nesting that is read; the job format itself needs nine levels. */
-export const DEPTH_LIMIT = 40;
+const DEPTH_LIMIT = 40;
 /** Most tokens (brackets, commas, colons, values) that are read; a full job of 2000 parts has fewer. */
-export const TOKEN_LIMIT = 400_000;
+const TOKEN_LIMIT = 400_000;
 
 // Values of jsonc-parser's SyntaxKind, which is a const enum and leaves nothing to import.
 const OPEN_BRACE = 1;

@@ -23,7 +23,7 @@ function load() {
 
 it("merges the tables into the job", () => {
   const { job } = load();
-  expect(job.stages?.[0]?.parts?.["bleeder"]).toEqual({
+  expect(job.stages?.[0]?.parts?.bleeder).toEqual({
     name: "R1",
     marked: "100k",
     measured: { value: "130k", circuit: "in" },

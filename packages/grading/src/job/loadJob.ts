@@ -16,7 +16,7 @@ import { survey } from "./references/survey.ts";
 import { textsIn } from "./shapes.ts";
 
 /** A job that can be worked on, or everything that is wrong with it. */
-export type LoadResult = { ok: true; job: LoadedJob; warnings: Diagnostic[] } | { ok: false; diagnostics: Diagnostic[] };
+type LoadResult = { ok: true; job: LoadedJob; warnings: Diagnostic[] } | { ok: false; diagnostics: Diagnostic[] };
 
 /**
  * Reads a job and its tables, merges them, and checks syntax, shape and references in one run. Values (markings, quantities) are

@@ -31,7 +31,7 @@ export function mergeTables(
   const kinds: KindClaim[] = [];
   const lost: string[] = [];
   if (!isRecord(job.value)) return { kinds, lost };
-  const stages = stageIndices(job.value["stages"]);
+  const stages = stageIndices(job.value.stages);
   for (const row of parts) {
     if (row.stage && row.role) {
       const index = stages.get(row.stage.text);
@@ -58,7 +58,7 @@ function stageIndices(stages: unknown): Map<string, number> {
   const indices = new Map<string, number>();
   if (!Array.isArray(stages)) return indices;
   for (const [index, stage] of stages.entries()) {
-    if (isRecord(stage) && typeof stage["id"] === "string" && !indices.has(stage["id"])) indices.set(stage["id"], index);
+    if (isRecord(stage) && typeof stage.id === "string" && !indices.has(stage.id)) indices.set(stage.id, index);
   }
   return indices;
 }
@@ -74,11 +74,11 @@ function reportStray(stage: { text: string; span: Span }, ids: readonly string[]
 }
 
 function addToStage(job: Placed, index: number, row: PartRow, role: { text: string; span: Span }, problems: Problems): void {
-  const stages = (job.value as Record<string, unknown>)["stages"] as Record<string, unknown>[];
+  const stages = (job.value as Record<string, unknown>).stages as Record<string, unknown>[];
   const stage = stages[index]!;
   const stagePlace = job.place.members.get("stages")!.members.get(index)!;
-  stage["parts"] ??= {};
-  const parts = stage["parts"];
+  stage.parts ??= {};
+  const parts = stage.parts;
   if (!isRecord(parts)) return;
   const partsPlace = memberPlace(stagePlace, "parts", row.part.place.value);
   const earlier = partsPlace.members.get(role.text);
@@ -86,7 +86,7 @@ function addToStage(job: Placed, index: number, row: PartRow, role: { text: stri
     const where = earlier.key ?? earlier.value;
     problems.add(role.span, {
       code: "part-duplicate",
-      message: `the role "${role.text}" of stage "${String(stage["id"])}" is filled twice`,
+      message: `the role "${role.text}" of stage "${String(stage.id)}" is filled twice`,
       received: role.text,
       help: `it stands in ${where.source.name}, line ${positionAt(where.source, where.offset).line}, already; keep one`,
     });

@@ -22,13 +22,15 @@ const PATH_OF: Readonly<Record<string, readonly string[]>> = {
   fitted: ["fitted", "marked"],
   fitted_type: ["fitted", "type"],
   fitted_measured: ["fitted", "measured", "value"],
+  found_marked: ["foundMarked"],
+  found_type: ["foundType"],
   note: ["note"],
 };
 const WORDS = new Set(["measured_in", "meter"]);
 
 /** Columns that parts.csv may have. A row needs stage and role, or name and kind. */
-export const PARTS_COLUMNS = [
-  ...["stage", "role", "name", "kind", "from", "to", "found_from", "found_to", "marked", "type", "tolerance"],
+const PARTS_COLUMNS = [
+  ...["stage", "role", "name", "kind", "from", "to", "found_from", "found_to", "marked", "type", "tolerance", "found_marked", "found_type"],
   ...["measured", "measured_in", "leakage", "leakage_volts", "esr", "dcr", "meter"],
   ...["fitted", "fitted_type", "fitted_measured", "planned", "removed", "why", "note"],
 ];
@@ -102,7 +104,7 @@ function putPair(part: PlacedObject, row: Row, property: string, from: string, t
 /** The columns that say what the restorer did. */
 function putChange(part: PlacedObject, row: Row, problems: Problems): void {
   const { cells } = row;
-  const fitted = part.value["fitted"] !== undefined;
+  const fitted = part.value.fitted !== undefined;
   const removed = yesOrNo(cells.get("removed"), "removed", problems);
   const planned = yesOrNo(cells.get("planned"), "planned", problems);
   if (removed !== undefined) put(part, ["removed"], removed, cells.get("removed")!.span);

@@ -36,6 +36,6 @@ export function pathWords(path: Path, job: unknown): string {
 
 function memberName(step: string | number, member: unknown): string {
   if (typeof step === "string") return `"${step}"`;
-  const name = isRecord(member) ? (textOf(member["id"]) ?? textOf(member["name"])) : undefined;
+  const name = isRecord(member) ? (textOf(member.id) ?? textOf(member.name)) : undefined;
   return name === undefined || name.length > 60 ? String(step + 1) : `"${name}"`;
 }

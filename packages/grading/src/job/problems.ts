@@ -116,6 +116,6 @@ function lengthOnLine({ source, offset, length }: Span): number {
 }
 
 /** Order by code unit: the same on every machine, whatever its language. */
-export function compareText(a: string, b: string): number {
+function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }

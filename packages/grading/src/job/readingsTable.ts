@@ -24,7 +24,7 @@ const PROPERTY_OF: Readonly<Record<string, string>> = {
 const WORDS = new Set(["condition", "life", "meter"]);
 
 /** Columns that readings.csv may have; at, quantity and value it must have. */
-export const READINGS_COLUMNS = Object.keys(PROPERTY_OF);
+const READINGS_COLUMNS = Object.keys(PROPERTY_OF);
 
 /** The readings of a table, each as an object of the job format with the place of its cells. */
 export function readReadingsTable(source: SourceText, problems: Problems): Placed[] {

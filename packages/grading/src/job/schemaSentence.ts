@@ -25,11 +25,11 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
   const { keyword, params, data, parentSchema = {} } = error;
   const received = asWritten(data);
   const schema = parentSchema as Record<string, unknown>;
-  const limit = Number(params["limit"]);
+  const limit = Number(params.limit);
   switch (keyword) {
     case "additionalProperties": {
-      const name = String(params["additionalProperty"]);
-      const known = Object.keys(recordOf(schema["properties"])).filter((property) => property !== "$schema");
+      const name = String(params.additionalProperty);
+      const known = Object.keys(recordOf(schema.properties)).filter((property) => property !== "$schema");
       return {
         code: "property-unknown",
         message: `${where} has no property "${asWritten(name)}"`,
@@ -41,8 +41,8 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
     case "required":
       return {
         code: "property-missing",
-        message: `${where} has no "${String(params["missingProperty"])}"`,
-        ...expectedOf(recordOf(recordOf(schema["properties"])[String(params["missingProperty"])])),
+        message: `${where} has no "${String(params.missingProperty)}"`,
+        ...expectedOf(recordOf(recordOf(schema.properties)[String(params.missingProperty)])),
       };
     case "type":
       return {
@@ -52,7 +52,7 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
         expected: oneOf(typesOf(error).map((type) => TYPE_WORDS[type] ?? type)),
       };
     case "enum": {
-      const choices = (params["allowedValues"] as unknown[]).map(String);
+      const choices = (params.allowedValues as unknown[]).map(String);
       return {
         code: "choice-unknown",
         message: `${where} is none of the choices`,
@@ -67,10 +67,10 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
         code: "format-unknown",
         message: `${where} is not one that this version reads`,
         received,
-        expected: String(params["allowedValue"]),
+        expected: String(params.allowedValue),
       };
     case "pattern": {
-      const pattern = String(params["pattern"]);
+      const pattern = String(params.pattern);
       const name = error.propertyName ?? String(data);
       return {
         code: "name-malformed",
@@ -118,7 +118,7 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
         code: "number-out-of-range",
         message: `${where} is out of range`,
         received,
-        expected: `${String(schema["minimum"])} to ${String(schema["maximum"])}`,
+        expected: `${String(schema.minimum)} to ${String(schema.maximum)}`,
       };
     default:
       return { code: "shape-wrong", message: `${where} ${error.message ?? "does not fit the job format"}`, received };
@@ -126,8 +126,8 @@ export function schemaSentence(error: SchemaError, where: string): Problem {
 }
 
 function expectedOf(schema: Readonly<Record<string, unknown>>): { expected?: string } {
-  if (typeof schema["description"] === "string") return { expected: schema["description"].replace(/\.$/, "") };
-  return "const" in schema ? { expected: String(schema["const"]) } : {};
+  if (typeof schema.description === "string") return { expected: schema.description.replace(/\.$/, "") };
+  return "const" in schema ? { expected: String(schema.const) } : {};
 }
 
 function nearestChoice(data: unknown, choices: readonly string[]): string | undefined {

@@ -81,6 +81,8 @@ export interface Situation {
   meter?: { from: string; to: string; ohms: number };
   /** Id of a part that is taken as it was found: the chassis without that one change. */
   revert?: string;
+  /** Fewer steps a period: means within 0.5 %, for differences between two such solutions. */
+  coarse?: true;
 }
 
 /** A network with the part behind each element, ready to be simulated. */
@@ -125,6 +127,8 @@ export interface ChassisModel {
   parts: ReadonlyMap<string, Part>;
   /** Every point, with the ids of the parts that touch it as designed. */
   points: ReadonlyMap<string, readonly string[]>;
+  /** Points joined because a series part between them is not in this chassis. */
+  joins: readonly (readonly [string, string])[];
   conditions: ReadonlyMap<string, Condition>;
   readings: readonly Reading[];
   file: string;

@@ -7,6 +7,10 @@ import { spreadOf } from "./spread.ts";
 
 /** Resistance of the test voltmeters that show how stiff a point is; far above anything in a set. */
 const TEST_OHMS = 1e12;
+/** Correction at which a steady state counts as found: a few millivolts in some hundred volts. */
+const FINE = { tolerance: 2e-5 };
+/** Steps a period and correction that are enough to compare two chassis that differ in one part. */
+const COARSE = { stepsPerPeriod: 64, tolerance: 1e-4 };
 /** A meter that pulls a reading down by more than this share is simulated as a part; below it the linear correction is exact enough. */
 const REAL_METER_SHARE = 0.03;
 
@@ -24,6 +28,7 @@ export class Simulator {
   readonly #byNetwork = new Map<string, Solved>();
   readonly #analysed = new Map<string, Analysed | undefined>();
   readonly #lastSteady = new Map<string, SteadyState>();
+  #neighbour: SteadyState | undefined;
 
   constructor(data: ChassisData) {
     this.#data = data;
@@ -60,7 +65,7 @@ export class Simulator {
     if (known !== undefined) return known;
     const compiled = this.compile(situation);
     // Lives that do not differ in this condition share one solution.
-    const text = JSON.stringify(compiled.network);
+    const text = `${situation.coarse === true} ${JSON.stringify(compiled.network)}`;
     const twin = this.#byNetwork.get(text);
     const solved = twin ?? this.#solveNetwork(compiled, situation);
     this.#byNetwork.set(text, solved);
@@ -103,11 +108,17 @@ export class Simulator {
   }
 
   #solveNetwork(compiled: CompiledNetwork, situation: Situation): Solved {
-    const topology = compiled.network.elements.map((element) => element.id).join("|");
-    const warmStart = this.#lastSteady.get(topology);
+    const topology = `${situation.coarse === true} ${compiled.network.elements.map((element) => element.id).join("|")}`;
+    // One part added or taken out leaves a neighbour to start from.
+    const warmStart = this.#lastSteady.get(topology) ?? (situation.revert === undefined ? undefined : this.#neighbour);
     try {
-      const steady = solveSteady(compiled.network, { hertz: this.#data.line.hertz, ...(warmStart === undefined ? {} : { warmStart }) });
+      const steady = solveSteady(compiled.network, {
+        hertz: this.#data.line.hertz,
+        ...(situation.coarse === true ? COARSE : FINE),
+        ...(warmStart === undefined ? {} : { warmStart }),
+      });
       this.#lastSteady.set(topology, steady);
+      if (situation.coarse === true && situation.revert === undefined) this.#neighbour = steady;
       return { ok: true, compiled, steady };
     } catch (error) {
       if (!(error instanceof CircuitError)) throw error;
@@ -150,7 +161,7 @@ export class Simulator {
     };
     const parameters = [...compiled.uncertain.map(({ ref }) => ref), ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" }))];
     try {
-      const steady = tests.size === 0 ? solved.steady : solveSteady(network, { hertz: this.#data.line.hertz, warmStart: solved.steady });
+      const steady = tests.size === 0 ? solved.steady : solveSteady(network, { ...FINE, hertz: this.#data.line.hertz, warmStart: solved.steady });
       return { compiled, steady, sensitivities: sensitivities(network, probes, parameters, steady), rowOf };
     } catch (error) {
       if (error instanceof CircuitError) return undefined;
@@ -233,7 +244,7 @@ export function chassisModel(data: ChassisData): ChassisModel {
 
 function keyOf(situation: Situation, volts: number): string {
   const { meter } = situation;
-  return [situation.life, situation.condition, volts, situation.revert ?? "", meter === undefined ? "" : `${meter.from}|${meter.to}|${meter.ohms}`].join("\u0000");
+  return [situation.life, situation.condition, volts, situation.revert ?? "", situation.coarse === true, meter === undefined ? "" : `${meter.from}|${meter.to}|${meter.ohms}`].join("\u0000");
 }
 
 function probeKey(probe: Probe): string {

@@ -21,6 +21,7 @@ export function modelOf(job: TestJob, dataset: Dataset = smallDataset()): Chassi
     locate: () => ({ file: "job.json", line: 1, column: 1 }),
   };
   const resolved = resolveJob(loaded, dataset);
-  if (!resolved.ok) throw new Error(resolved.diagnostics.map((problem) => `${problem.code}: ${problem.message} (${problem.received ?? ""})`).join("\n"));
+  if (!resolved.ok)
+    throw new Error(resolved.diagnostics.map((problem) => `${problem.code}: ${problem.message} (${problem.received ?? ""})`).join("\n"));
   return chassisModel(resolved.data);
 }

@@ -4,7 +4,19 @@ import type { JobPart } from "@underchassis/dataset";
 export type PartChanges = Readonly<Record<string, Partial<JobPart> | null>>;
 
 const base: readonly JobPart[] = [
-  { name: "W1", kind: "cord", marked: "3-wire grounded cord", pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "primary 2", "earth-in": "earth", "earth-out": "chassis" } },
+  {
+    name: "W1",
+    kind: "cord",
+    marked: "3-wire grounded cord",
+    pins: {
+      "hot-in": "line hot",
+      "hot-out": "fuse in",
+      "neutral-in": "line neutral",
+      "neutral-out": "primary 2",
+      "earth-in": "earth",
+      "earth-out": "chassis",
+    },
+  },
   { name: "F1", kind: "fuse", marked: "T 1 A 250 V 5x20", between: ["fuse in", "switch in"] },
   { name: "S1", kind: "switch", role: "lineSwitch", marked: "3 A 250 V", between: ["switch in", "primary 1"] },
   {
@@ -39,7 +51,12 @@ export function supplyParts(changes: PartChanges = {}, more: readonly JobPart[] 
 }
 
 const universal: readonly JobPart[] = [
-  { name: "W1", kind: "cord", marked: "2-wire polarized cord", pins: { "hot-in": "line hot", "hot-out": "switch in", "neutral-in": "line neutral", "neutral-out": "B-" } },
+  {
+    name: "W1",
+    kind: "cord",
+    marked: "2-wire polarized cord",
+    pins: { "hot-in": "line hot", "hot-out": "switch in", "neutral-in": "line neutral", "neutral-out": "B-" },
+  },
   { name: "S1", kind: "switch", role: "lineSwitch", marked: "3 A 125 V", between: ["switch in", "line 1"] },
   { name: "R1", kind: "resistor", role: "surgeLimiting", marked: "33 ohm 2 W", between: ["line 1", "plate"] },
   { name: "V1", kind: "rectifier", type: "35W4", pins: { plate: "plate", cathode: "B+1" } },

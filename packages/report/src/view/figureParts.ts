@@ -27,7 +27,7 @@ export function windowText(low: number | null | undefined, high: number | null |
 }
 
 function marginText(margin: number, kind: ReportFigure["limitKind"]): string {
-  if (margin <= 0) return `${formatShare(margin)} in hand`;
+  if (margin >= 0) return `${formatShare(margin)} in hand`;
   return `${kind === "minimum" ? "short" : "over"} by ${formatShare(-margin)}`;
 }
 

@@ -95,8 +95,25 @@ describe("slopes of every device", () => {
     ["vacuum diode", { kind: "vacuum-diode", ...two, perveance: 3.5e-4 }, [[-3], [0.5], [30]]],
     ["gas diode", { kind: "gas-diode", ...two, dropVolts: 15, ohms: 5 }, [[2], [15.05], [20]]],
     ["zener", { kind: "zener", ...two, zenerVolts: 33, slopeOhms: 20 }, [[-33.001], [-40], [0.65], [-5]]],
-    ["triode", triode(100, 1.4, 1060, 600, 300), [[250, -2], [20, 0.8], [100, -5], [5, -0.05]]],
-    ["pentode", pentode(8.7, 1.35, 1460, 4500, 48, 12), [[250, 250, -14], [20, 200, -5], [100, 150, 0.9]]],
+    [
+      "triode",
+      triode(100, 1.4, 1060, 600, 300),
+      [
+        [250, -2],
+        [20, 0.8],
+        [100, -5],
+        [5, -0.05],
+      ],
+    ],
+    [
+      "pentode",
+      pentode(8.7, 1.35, 1460, 4500, 48, 12),
+      [
+        [250, 250, -14],
+        [20, 200, -5],
+        [100, 150, 0.9],
+      ],
+    ],
   ];
   it.each(cases)("%s: analytic slopes are those of the current", (_, element, points) => {
     const device = makeDevice(element, false)!;

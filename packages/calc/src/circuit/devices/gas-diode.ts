@@ -9,5 +9,7 @@ const SOFT_VOLTS = 0.1;
 /** Gas-filled rectifier: an arc drop and a small slope. */
 export function gasDiodeDevice(element: GasDiode): PortDevice {
   const ohms = Math.max(element.ohms, LEAST_DEVICE_OHMS);
-  return onePort(element.id, element.nodes, 1e-4, PORT_LEAK_SIEMENS, (volts, out) => softKnee(volts, element.dropVolts, ohms, SOFT_VOLTS, out));
+  return onePort(element.id, element.nodes, 1e-4, PORT_LEAK_SIEMENS, (volts, out) =>
+    softKnee(volts, element.dropVolts, ohms, SOFT_VOLTS, out),
+  );
 }

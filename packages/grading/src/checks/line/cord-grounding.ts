@@ -54,7 +54,16 @@ export const cordGrounding: Check = {
         if (state.earthed === true) {
           const end = state.pins["earth-out"];
           const bonded = end !== undefined && [...reach(model, life, end, () => false).keys()].includes(model.reference);
-          if (bonded) return [...old, good(cordGrounding, life, part, { title: "The chassis is grounded through the cord", found: text, shouldBe: "a three-wire cord, earth on the chassis", why: "A fault from line to metal blows the fuse instead of waiting for a hand." })];
+          if (bonded)
+            return [
+              ...old,
+              good(cordGrounding, life, part, {
+                title: "The chassis is grounded through the cord",
+                found: text,
+                shouldBe: "a three-wire cord, earth on the chassis",
+                why: "A fault from line to metal blows the fuse instead of waiting for a hand.",
+              }),
+            ];
           return [
             ...old,
             report(cordGrounding, life, part, {
@@ -68,7 +77,9 @@ export const cordGrounding: Check = {
             }),
           ];
         }
-        const bridges = allIn(model, life, "capacitor").filter((placed) => lineDuty(placed, side) === "line-to-chassis" && placed.state.safetyClass?.startsWith("Y") !== true);
+        const bridges = allIn(model, life, "capacitor").filter(
+          (placed) => lineDuty(placed, side) === "line-to-chassis" && placed.state.safetyClass?.startsWith("Y") !== true,
+        );
         const names = bridges.map((placed) => placed.part.name).join(", ");
         const live = bridges.length > 0;
         return [
@@ -76,14 +87,23 @@ export const cordGrounding: Check = {
           report(cordGrounding, life, part, {
             severity: live ? "danger" : "replace",
             title: live ? `Ungrounded chassis with ${names} from the line to it` : "The chassis is not grounded",
-            found: live ? `two-wire cord; ${names} between line and chassis, not of class Y` : "two-wire cord on a set with a power transformer",
+            found: live
+              ? `two-wire cord; ${names} between line and chassis, not of class Y`
+              : "two-wire cord on a set with a power transformer",
             shouldBe: "three-wire cord, earth bonded to the chassis",
             why: live
               ? "When that capacitor shorts, the whole line voltage stands on the metal, and nothing trips."
               : "A winding that breaks down to the core puts line voltage on the metal, and nothing trips.",
             action: `${live ? `Take out ${names} or fit a class Y part of 4.7 nF at most, and fit` : "Fit"} a three-wire cord: hot to the fuse, earth to the chassis with its own bolt.`,
             holds: live ? "current-limited" : "service",
-            order: [{ what: "three-wire line cord with moulded plug, and a strain relief to fit the chassis", quantity: 1, for: part.name, why: "ungrounded" }],
+            order: [
+              {
+                what: "three-wire line cord with moulded plug, and a strain relief to fit the chassis",
+                quantity: 1,
+                for: part.name,
+                why: "ungrounded",
+              },
+            ],
           }),
         ];
       });

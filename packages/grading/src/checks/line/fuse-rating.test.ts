@@ -35,7 +35,16 @@ describe("fuse-rating", () => {
   });
 
   it("holds the switch-on integral against 22 % of the melting integral (fuse-maker-sheets: 1 A T 5x20 19.2 A2s)", () => {
-    const parts = universalParts({ V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } }, R1: { marked: "1 ohm 5 W" }, C1: { marked: "1000 uF 200 V electrolytic" }, LOAD: { marked: "120 mA" }, W1: { pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "B-" } } }, [{ name: "F1", kind: "fuse", marked: "T 1 A 250 V 5x20", between: ["fuse in", "switch in"] }]);
+    const parts = universalParts(
+      {
+        V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } },
+        R1: { marked: "1 ohm 5 W" },
+        C1: { marked: "1000 uF 200 V electrolytic" },
+        LOAD: { marked: "120 mA" },
+        W1: { pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "B-" } },
+      },
+      [{ name: "F1", kind: "fuse", marked: "T 1 A 250 V 5x20", between: ["fuse in", "switch in"] }],
+    );
     const findings = fuseRating.run(modelOf({ parts, reference: "B-", chassis: { isolation: "transformerless" } }));
     // 0.22 * 19.2 A2s = 4.22 A2s; at most 1/2 * 1.04 mF * (177 V)^2 = 16.3 J over 1.21 ohm: 13.5 A2s; the load's pull on the crest takes some of it.
     expect(findings[0]).toMatchObject({ severity: "watch", title: "Switching on wears F1" });

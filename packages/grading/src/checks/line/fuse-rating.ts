@@ -1,6 +1,6 @@
 import type { ChassisModel, Check, Figure, Finding, Life } from "../../model/index.ts";
 import { atMost, figure } from "../shared/figure.ts";
-import { livesTouching, type Placed } from "../shared/layout.ts";
+import { allIn, livesTouching, type Placed } from "../shared/layout.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
 import { lineSide } from "../shared/lineSide.ts";
 import { good, report } from "../shared/report.ts";
@@ -8,7 +8,6 @@ import { stresses, worst } from "../shared/stress.ts";
 import { switchOn } from "../shared/switchOn.ts";
 import { numberIn, rowsOf } from "../shared/tables.ts";
 import { amps, FUSE_AMPS, nextRating, percent } from "../shared/words.ts";
-import { allIn } from "../shared/layout.ts";
 
 /** Share of its rating that a fuse carries for good: UL 248-14 75 %, IEC 60127 100 %. */
 const UL_SHARE = 0.75;
@@ -54,17 +53,56 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     figure("rating over steady current", rated / steady, "", "customary 1.5 to 2.5", "fuse-design-text"),
   ];
   const order = [{ what: `fuse T ${amps(wanted)} 250 V`, quantity: 1, for: part.name, why: "rating does not fit what the set draws" }];
-  const base = { found: `${amps(rated)}${state.speed === undefined ? "" : ` ${state.speed}`} fuse, ${amps(steady)} steady`, shouldBe: `about ${amps(wanted)}, slow`, figures };
+  const base = {
+    found: `${amps(rated)}${state.speed === undefined ? "" : ` ${state.speed}`} fuse, ${amps(steady)} steady`,
+    shouldBe: `about ${amps(wanted)}, slow`,
+    figures,
+  };
   if (rated > TOO_LARGE * steady) {
-    return [report(fuseRating, life, part, { ...base, severity: "replace", title: `${part.name} is too large to protect the set`, why: "A shorted rectifier or a winding with shorted turns may draw less than it takes to blow it.", action: `Fit ${amps(wanted)} slow.`, order, holds: "full-line" })];
+    return [
+      report(fuseRating, life, part, {
+        ...base,
+        severity: "replace",
+        title: `${part.name} is too large to protect the set`,
+        why: "A shorted rectifier or a winding with shorted turns may draw less than it takes to blow it.",
+        action: `Fit ${amps(wanted)} slow.`,
+        order,
+        holds: "full-line",
+      }),
+    ];
   }
   if (steady > share * rated) {
-    return [report(fuseRating, life, part, { ...base, severity: "adjust", title: `${part.name} is too small for the steady current`, why: "It fatigues and blows without a fault, and the next hand fits a much larger one.", action: `First make sure that nothing draws too much, then fit ${amps(wanted)} slow.`, order })];
+    return [
+      report(fuseRating, life, part, {
+        ...base,
+        severity: "adjust",
+        title: `${part.name} is too small for the steady current`,
+        why: "It fatigues and blows without a fault, and the next hand fits a much larger one.",
+        action: `First make sure that nothing draws too much, then fit ${amps(wanted)} slow.`,
+        order,
+      }),
+    ];
   }
   const surge = onLine ? surgeFindings(model, life, part, rated, steady, state.speed, state.marking?.type) : [];
-  if (rated > LARGE * steady) surge.push(report(fuseRating, life, part, { ...base, severity: "watch", title: `${part.name} is on the large side`, why: "Above 2.5 times the steady current a fault has to be gross before it blows.", action: `Fit ${amps(wanted)} slow when it is changed next.` }));
+  if (rated > LARGE * steady)
+    surge.push(
+      report(fuseRating, life, part, {
+        ...base,
+        severity: "watch",
+        title: `${part.name} is on the large side`,
+        why: "Above 2.5 times the steady current a fault has to be gross before it blows.",
+        action: `Fit ${amps(wanted)} slow when it is changed next.`,
+      }),
+    );
   if (surge.some(({ severity }) => severity !== "unmeasured")) return surge;
-  return [good(fuseRating, life, part, { ...base, title: `${part.name} fits what the set draws`, why: "It carries the set for good and blows at a few times that current." }), ...surge];
+  return [
+    good(fuseRating, life, part, {
+      ...base,
+      title: `${part.name} fits what the set draws`,
+      why: "It carries the set for good and blows at a few times that current.",
+    }),
+    ...surge,
+  ];
 }
 
 /** 1/4 inch fuses are of the UL family, 5 x 20 mm ones of the IEC family; unmarked ones go by the country's frequency. */
@@ -74,14 +112,25 @@ function isUl(model: ChassisModel, type: string | undefined): boolean {
   return model.line.hertz === 60;
 }
 
-function surgeFindings(model: ChassisModel, life: Life, part: Placed["part"], rated: number, steady: number, speed: string | undefined, body: string | undefined): Finding[] {
+function surgeFindings(
+  model: ChassisModel,
+  life: Life,
+  part: Placed["part"],
+  rated: number,
+  steady: number,
+  speed: string | undefined,
+  body: string | undefined,
+): Finding[] {
   const cold = switchOn(model, life, { hot: false });
   if (cold === undefined) return [];
   const hasCore = allIn(model, life, "transformer").length > 0;
   // from-memory: a core's magnetising surge, 10 to 15 times the steady peak for half a cycle.
   const core = hasCore ? 0.5 * (12 * Math.SQRT2 * steady) ** 2 * (0.5 / model.line.hertz) : 0;
   const integral = Math.max(cold.lineAmpsSquaredSeconds, core);
-  const how = core >= cold.lineAmpsSquaredSeconds ? "magnetising surge of the core, 12 times the steady peak for half a cycle, half-sine: i^2 t / 2" : "energy of the filters over the resistance in the way";
+  const how =
+    core >= cold.lineAmpsSquaredSeconds
+      ? "magnetising surge of the core, 12 times the steady peak for half a cycle, half-sine: i^2 t / 2"
+      : "energy of the filters over the resistance in the way";
   const melting = meltingIntegral(model, rated, speed, body);
   const base = {
     found: `${speed ?? "speed not marked"}; about ${integral.toPrecision(2)} A2s at switch-on`,
@@ -89,9 +138,28 @@ function surgeFindings(model: ChassisModel, life: Life, part: Placed["part"], ra
   };
   if (melting === undefined) {
     if (speed === "F" || speed === "FF") {
-      return [report(fuseRating, life, part, { ...base, severity: "watch", title: `${part.name} is a fast fuse`, figures: [figure("switch-on integral", integral, "A2s", how, core > 0 ? "from-memory" : "computed")], why: "Transformers, filters and cold heaters draw several times the steady current for the first cycles; a fast fuse fatigues.", action: "Fit a slow fuse of the same current." })];
+      return [
+        report(fuseRating, life, part, {
+          ...base,
+          severity: "watch",
+          title: `${part.name} is a fast fuse`,
+          figures: [figure("switch-on integral", integral, "A2s", how, core > 0 ? "from-memory" : "computed")],
+          why: "Transformers, filters and cold heaters draw several times the steady current for the first cycles; a fast fuse fatigues.",
+          action: "Fit a slow fuse of the same current.",
+        }),
+      ];
     }
-    return [report(fuseRating, life, part, { ...base, severity: "unmeasured", title: `Melting integral of ${part.name} not known`, figures: [figure("switch-on integral", integral, "A2s", how, core > 0 ? "from-memory" : "computed")], why: "Whether switching on wears the fuse cannot be judged without it.", action: `Look it up in the maker's sheet: at least ${(integral / PULSE_SHARE).toPrecision(2)} A2s.`, cautions: [] })];
+    return [
+      report(fuseRating, life, part, {
+        ...base,
+        severity: "unmeasured",
+        title: `Melting integral of ${part.name} not known`,
+        figures: [figure("switch-on integral", integral, "A2s", how, core > 0 ? "from-memory" : "computed")],
+        why: "Whether switching on wears the fuse cannot be judged without it.",
+        action: `Look it up in the maker's sheet: at least ${(integral / PULSE_SHARE).toPrecision(2)} A2s.`,
+        cautions: [],
+      }),
+    ];
   }
   const within = integral <= PULSE_SHARE * melting;
   if (within) return [];
@@ -100,7 +168,14 @@ function surgeFindings(model: ChassisModel, life: Life, part: Placed["part"], ra
       ...base,
       severity: "watch",
       title: `Switching on wears ${part.name}`,
-      figures: [atMost(integral, PULSE_SHARE * melting, { label: "switch-on integral", unit: "A2s", how: `${how}; limit 22 % of the melting integral for 100 000 switchings`, source: "fuse-maker-sheets" })],
+      figures: [
+        atMost(integral, PULSE_SHARE * melting, {
+          label: "switch-on integral",
+          unit: "A2s",
+          how: `${how}; limit 22 % of the melting integral for 100 000 switchings`,
+          source: "fuse-maker-sheets",
+        }),
+      ],
       why: "Each surge weakens the wire, and one day it blows without a fault.",
       action: "Fit the next larger slow fuse within 2.5 times the steady current, or an inrush limiter.",
     }),

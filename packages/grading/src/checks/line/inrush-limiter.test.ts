@@ -5,7 +5,12 @@ import { inrushLimiter } from "./inrush-limiter.ts";
 
 /** Silicon half-wave set: 120 V, 10 ohm, 47 uF; the limiter between switch and surge resistor. */
 function run(marked: string, filter = "47 uF 200 V electrolytic") {
-  const changes = { S1: { between: ["switch in", "limiter"] as [string, string] }, V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } }, R1: { marked: "10 ohm 5 W" }, C1: { marked: filter } };
+  const changes = {
+    S1: { between: ["switch in", "limiter"] as [string, string] },
+    V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } },
+    R1: { marked: "10 ohm 5 W" },
+    C1: { marked: filter },
+  };
   const parts = universalParts(changes, [{ name: "TH1", kind: "thermistor", marked, between: ["limiter", "line 1"] }]);
   return inrushLimiter.run(modelOf({ parts, reference: "B-", chassis: { isolation: "transformerless" } }))[0];
 }
@@ -23,7 +28,11 @@ describe("inrush-limiter", () => {
   });
 
   it("finds too small a current rating and too little energy", () => {
-    expect(run("50 ohm 0.1 A 20 J")).toMatchObject({ severity: "replace", holds: "full-line", figures: [{ limit: 0.1 }, {}, {}, {}, {}, {}, {}] });
+    expect(run("50 ohm 0.1 A 20 J")).toMatchObject({
+      severity: "replace",
+      holds: "full-line",
+      figures: [{ limit: 0.1 }, {}, {}, {}, {}, {}, {}],
+    });
     // C V^2 / 2: 470 uF at about 165 V, and 40 uF: 6.5 to 7.5 J.
     const energy = run("50 ohm 0.5 A 2 J", "470 uF 200 V electrolytic");
     expect(energy?.title).toContain("energy");

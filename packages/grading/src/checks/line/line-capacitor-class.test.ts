@@ -4,8 +4,16 @@ import { supplyParts, universalParts } from "../../testing/supply.ts";
 import { lineCapacitorClass } from "./line-capacitor-class.ts";
 
 const toChassis = (marked: string, volts = "120 V", hertz: 50 | 60 = 60) =>
-  lineCapacitorClass.run(modelOf({ chassis: { line: { designVolts: volts, hertz } }, parts: supplyParts({}, [{ name: "C9", kind: "capacitor", marked, between: ["primary 1", "chassis"] }]) }))[0];
-const across = (marked: string) => lineCapacitorClass.run(modelOf({ parts: supplyParts({}, [{ name: "C8", kind: "capacitor", marked, between: ["primary 1", "primary 2"] }]) }))[0];
+  lineCapacitorClass.run(
+    modelOf({
+      chassis: { line: { designVolts: volts, hertz } },
+      parts: supplyParts({}, [{ name: "C9", kind: "capacitor", marked, between: ["primary 1", "chassis"] }]),
+    }),
+  )[0];
+const across = (marked: string) =>
+  lineCapacitorClass.run(
+    modelOf({ parts: supplyParts({}, [{ name: "C8", kind: "capacitor", marked, between: ["primary 1", "primary 2"] }]) }),
+  )[0];
 
 describe("line-capacitor-class", () => {
   it("forbids any power with a paper capacitor at the line (1950: unmarked .05 600V is paper, common-practice)", () => {
@@ -30,7 +38,10 @@ describe("line-capacitor-class", () => {
   });
 
   it("sees the capacitor between B- and the chassis of a set without a transformer", () => {
-    const run = (marked: string) => lineCapacitorClass.run(modelOf({ reference: "B-", chassis: { isolation: "transformerless" }, parts: universalParts({ C9: { marked } }) }))[0];
+    const run = (marked: string) =>
+      lineCapacitorClass.run(
+        modelOf({ reference: "B-", chassis: { isolation: "transformerless" }, parts: universalParts({ C9: { marked } }) }),
+      )[0];
     expect(run("0.1 uF 400 V paper")?.severity).toBe("danger");
     expect(run("0.1 uF 275 VAC X2")?.severity).toBe("watch");
   });

@@ -24,7 +24,9 @@ export const lineCapacitorClass: Check = {
       const side = lineSide(model, life);
       return allIn(model, life, "capacitor").flatMap((placed): Finding[] => {
         const duty = lineDuty(placed, side);
-        return duty === undefined || (life === "planned" && placed.part.change !== "planned") ? [] : [judge(model, life, placed, duty, side)];
+        return duty === undefined || (life === "planned" && placed.part.change !== "planned")
+          ? []
+          : [judge(model, life, placed, duty, side)];
       });
     });
   },
@@ -36,14 +38,21 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, duty: D
   // The capacitor that couples the chassis of a transformerless set to B- is too large for most of class Y.
   const toNegative = toChassis && model.isolation === "transformerless" && !Object.values(state.pins).some((point) => side.hot.has(point));
   const where = toChassis ? "from the line to the chassis" : "across the line";
-  const value = state.main?.value ?? 0;
+  const value = state.marking?.value ?? state.main?.value ?? 0;
   const wanted = toChassis ? `class Y1 or Y2, ${toNegative ? farads(value) : "4.7 nF at most"}` : `class X1 or X2 (or Y), ${farads(value)}`;
   const shouldBe = `${wanted}, at least ${volts(model.line.highVolts)} AC`;
   const found = `${part.asWritten.fitted ?? part.asWritten.marked ?? "unmarked"} ${where}`;
   const why = toChassis
     ? "An ordinary part, whatever its DC volts, may short and put the line on metal that hands touch."
     : "An ordinary part here fails short, with the whole house circuit behind it: fire.";
-  const order = [{ what: `capacitor ${toChassis && !toNegative ? "2.2 nF Y2" : `${farads(value)} ${toChassis ? "Y2 (or X1 where no Y part of that value exists)" : "X2"}`} ${model.line.highVolts > 150 ? 300 : 250} V AC`, quantity: 1, for: part.name, why: `ordinary capacitor ${where}` }];
+  const order = [
+    {
+      what: `capacitor ${toChassis && !toNegative ? "2.2 nF Y2" : `${farads(value)} ${toChassis ? "Y2 (or X1 where no Y part of that value exists)" : "X2"}`} ${model.line.highVolts > 150 ? 300 : 250} V AC`,
+      quantity: 1,
+      for: part.name,
+      why: `ordinary capacitor ${where}`,
+    },
+  ];
   const bad = (said: Pick<Said, "severity" | "title"> & Partial<Said>) =>
     report(lineCapacitorClass, life, part, { found, shouldBe, why, order, action: `Unplug, discharge, and fit ${wanted}.`, ...said });
   if (safetyClass === undefined) {
@@ -56,14 +65,49 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, duty: D
   }
   if (toChassis && safetyClass.startsWith("X")) {
     return toNegative
-      ? bad({ severity: "watch", title: `${part.name} to the chassis is of class ${safetyClass}`, why: "Practice differs: class Y is the rule for metal that is touched; parts of this value are mostly class X.", action: "Keep the resistor across it; make sure that hands cannot reach the chassis; fit class Y if one of this value can be had." })
+      ? bad({
+          severity: "watch",
+          title: `${part.name} to the chassis is of class ${safetyClass}`,
+          why: "Practice differs: class Y is the rule for metal that is touched; parts of this value are mostly class X.",
+          action:
+            "Keep the resistor across it; make sure that hands cannot reach the chassis; fit class Y if one of this value can be had.",
+        })
       : bad({ severity: "replace", title: `${part.name} to the chassis is only of class ${safetyClass}`, holds: "full-line" });
   }
   if (toChassis && safetyClass === "Y4" && model.line.highVolts >= Y4_BELOW_VOLTS) {
-    return bad({ severity: "replace", title: `${part.name} is class Y4 on a ${volts(model.line.designVolts)} line`, holds: "full-line", figures: [atLeast(Y4_BELOW_VOLTS, model.line.highVolts, { label: "highest line of class Y4", unit: "V", how: "class limit against the highest line", source: "iec-60384-14" })] });
+    return bad({
+      severity: "replace",
+      title: `${part.name} is class Y4 on a ${volts(model.line.designVolts)} line`,
+      holds: "full-line",
+      figures: [
+        atLeast(Y4_BELOW_VOLTS, model.line.highVolts, {
+          label: "highest line of class Y4",
+          unit: "V",
+          how: "class limit against the highest line",
+          source: "iec-60384-14",
+        }),
+      ],
+    });
   }
   if (ratedVolts !== undefined && ratedVolts < model.line.highVolts) {
-    return bad({ severity: "replace", title: `${part.name} is not rated for the line`, holds: "full-line", figures: [atLeast(ratedVolts, model.line.highVolts, { label: `AC rating of ${part.name}`, unit: "V", how: "marking against the highest line", source: "iec-60384-14" })] });
+    return bad({
+      severity: "replace",
+      title: `${part.name} is not rated for the line`,
+      holds: "full-line",
+      figures: [
+        atLeast(ratedVolts, model.line.highVolts, {
+          label: `AC rating of ${part.name}`,
+          unit: "V",
+          how: "marking against the highest line",
+          source: "iec-60384-14",
+        }),
+      ],
+    });
   }
-  return good(lineCapacitorClass, life, part, { title: `${part.name} is of class ${safetyClass}`, found, shouldBe, why: `A part made to stand ${where}.` });
+  return good(lineCapacitorClass, life, part, {
+    title: `${part.name} is of class ${safetyClass}`,
+    found,
+    shouldBe,
+    why: `A part made to stand ${where}.`,
+  });
 }

@@ -3,9 +3,21 @@ import { modelOf } from "../../testing/model.ts";
 import { supplyParts, universalParts } from "../../testing/supply.ts";
 import { lineCapacitorLeakage } from "./line-capacitor-leakage.ts";
 
-const twoWire = { W1: { marked: "2-wire cord", pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "primary 2" } } };
-const bridge = (name: string, marked: string, point = "primary 1") => ({ name, kind: "capacitor" as const, marked, tolerance: "0 %", between: [point, "chassis"] as [string, string] });
-const run = (more: Parameters<typeof supplyParts>[1], changes: Parameters<typeof supplyParts>[0] = twoWire) => lineCapacitorLeakage.run(modelOf({ parts: supplyParts(changes, more) }))[0];
+const twoWire = {
+  W1: {
+    marked: "2-wire cord",
+    pins: { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "primary 2" },
+  },
+};
+const bridge = (name: string, marked: string, point = "primary 1") => ({
+  name,
+  kind: "capacitor" as const,
+  marked,
+  tolerance: "0 %",
+  between: [point, "chassis"] as [string, string],
+});
+const run = (more: Parameters<typeof supplyParts>[1], changes: Parameters<typeof supplyParts>[0] = twoWire) =>
+  lineCapacitorLeakage.run(modelOf({ parts: supplyParts(changes, more) }))[0];
 
 describe("line-capacitor-leakage", () => {
   // Expected currents: I = 2 pi f C V, table 6.3 of the reference: 126 V 60 Hz: 10 nF 0.475 mA, 22 nF 1.045 mA, 50 nF 2.375 mA, 2.2 nF 0.105 mA.
@@ -34,7 +46,11 @@ describe("line-capacitor-leakage", () => {
   });
 
   it("counts the resistor beside the capacitor of a set without a transformer", () => {
-    const model = modelOf({ reference: "B-", chassis: { isolation: "transformerless" }, parts: universalParts({ C9: { marked: "4.7 nF Y2", tolerance: "0 %" }, R9: { tolerance: "0 %" } }) });
+    const model = modelOf({
+      reference: "B-",
+      chassis: { isolation: "transformerless" },
+      parts: universalParts({ C9: { marked: "4.7 nF Y2", tolerance: "0 %" }, R9: { tolerance: "0 %" } }),
+    });
     // 4.7 nF: 0.223 mA; 126 V / 220 kohm = 0.573 mA; together 0.615 mA.
     expect(lineCapacitorLeakage.run(model)[0]?.figures[0]?.value).toBeCloseTo(0.615e-3, 5);
   });

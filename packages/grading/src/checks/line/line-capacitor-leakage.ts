@@ -28,9 +28,13 @@ export const lineCapacitorLeakage: Check = {
   run(model) {
     return livesTouching(model, "capacitor", "resistor", "cord").flatMap((life): Finding[] => {
       const side = lineSide(model, life);
-      const bridges = allIn(model, life, "capacitor", "resistor").filter((placed) => lineDuty(placed, side) === "line-to-chassis" && placed.state.main !== undefined);
+      const bridges = allIn(model, life, "capacitor", "resistor").filter(
+        (placed) => lineDuty(placed, side) === "line-to-chassis" && placed.state.main !== undefined,
+      );
       if (bridges.length === 0) return [];
-      const earthed = allIn(model, life, "cord").some(({ state }) => state.earthed === true && side.frame.has(state.pins["earth-out"] ?? ""));
+      const earthed = allIn(model, life, "cord").some(
+        ({ state }) => state.earthed === true && side.frame.has(state.pins["earth-out"] ?? ""),
+      );
       return [judge(model, life, bridges, earthed)];
     });
   },
@@ -64,9 +68,19 @@ function judge(model: ChassisModel, life: Life, bridges: readonly Placed[], eart
   if (current <= limit.amps) {
     const rule = ruleOf(model, "bench rule")?.amps;
     if (!earthed && rule !== undefined && current > rule) {
-      return report(lineCapacitorLeakage, life, only, { ...base, severity: "watch", title: `A tingle from the chassis: ${amps(current)}`, why: "Within the limit for a two-wire set, above what benches aim for.", action: `Aim for ${amps(rule)}: ${farads((largest * rule) / limit.amps)} in all, or a three-wire cord.` });
+      return report(lineCapacitorLeakage, life, only, {
+        ...base,
+        severity: "watch",
+        title: `A tingle from the chassis: ${amps(current)}`,
+        why: "Within the limit for a two-wire set, above what benches aim for.",
+        action: `Aim for ${amps(rule)}: ${farads((largest * rule) / limit.amps)} in all, or a three-wire cord.`,
+      });
     }
-    return good(lineCapacitorLeakage, life, only, { ...base, title: `Touch current ${amps(current)}`, why: "Below the limit at the highest line." });
+    return good(lineCapacitorLeakage, life, only, {
+      ...base,
+      title: `Touch current ${amps(current)}`,
+      why: "Below the limit at the highest line.",
+    });
   }
   const grave = !earthed && current > SINGLE_FAULT_AMPS;
   const fit = nearestPreferred(largest / 1.2, "E6", "down");
@@ -74,7 +88,9 @@ function judge(model: ChassisModel, life: Life, bridges: readonly Placed[], eart
     ...base,
     severity: grave ? "danger" : "replace",
     title: `${names}: touch current ${amps(current)}`,
-    why: earthed ? "When the earth conductor breaks, whoever touches the chassis takes it all." : "Whoever touches the chassis and anything grounded takes it all.",
+    why: earthed
+      ? "When the earth conductor breaks, whoever touches the chassis takes it all."
+      : "Whoever touches the chassis and anything grounded takes it all.",
     action: `Keep the sum below ${farads(largest)}: one class Y capacitor of ${farads(fit)} from the neutral side, or none. Then measure: AC volts across 1.5 kohm in parallel with 0.15 uF from chassis to earth, both ways of the plug, at most 0.75 V.`,
     holds: grave ? "full-line" : "service",
     order: [{ what: `capacitor ${farads(fit)} class Y2 (or Y1) 250 V AC`, quantity: 1, for: names, why: "touch current above the limit" }],
@@ -83,11 +99,17 @@ function judge(model: ChassisModel, life: Life, bridges: readonly Placed[], eart
 
 function limitOf(model: ChassisModel, earthed: boolean): Limit {
   const two = ruleOf(model, "ANSI C101", "two-wire") ?? { amps: 0.5e-3, text: "two-wire set", source: "ul-c101" };
-  return earthed ? (ruleOf(model, "IEC 60335-1", "portable") ?? { ...two, amps: 0.75e-3, text: "three-wire set", source: "iec-60335-1" }) : two;
+  return earthed
+    ? (ruleOf(model, "IEC 60335-1", "portable") ?? { ...two, amps: 0.75e-3, text: "three-wire set", source: "iec-60335-1" })
+    : two;
 }
 
 function ruleOf(model: ChassisModel, standard: string, word = ""): Limit | undefined {
-  const row = rowsOf(model, "touch-current-limits").find((candidate) => candidate.standard === standard && (candidate.condition ?? "").includes(word));
+  const row = rowsOf(model, "touch-current-limits").find(
+    (candidate) => candidate.standard === standard && (candidate.condition ?? "").includes(word),
+  );
   const milliamps = row === undefined ? undefined : numberIn(row, "rmsMilliamps");
-  return row === undefined || milliamps === undefined ? undefined : { amps: milliamps / 1000, text: `${standard}, ${row.condition ?? ""}`, source: row.source ?? "common-practice" };
+  return row === undefined || milliamps === undefined
+    ? undefined
+    : { amps: milliamps / 1000, text: `${standard}, ${row.condition ?? ""}`, source: row.source ?? "common-practice" };
 }

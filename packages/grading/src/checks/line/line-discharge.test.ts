@@ -4,9 +4,24 @@ import { supplyParts } from "../../testing/supply.ts";
 import { lineDischarge } from "./line-discharge.ts";
 
 type More = Parameters<typeof supplyParts>[1];
-const capacitor = (marked: string, between: [string, string] = ["switch in", "primary 2"]) => ({ name: "C8", kind: "capacitor" as const, marked, tolerance: "0 %", between });
-const resistor = (marked: string) => ({ name: "R8", kind: "resistor" as const, marked, tolerance: "0 %", between: ["fuse in", "primary 2"] as [string, string] });
-const run = (more: More) => lineDischarge.run(modelOf({ chassis: { line: { designVolts: "120 V", hertz: 60, highVolts: "120 V" } }, parts: supplyParts({}, more) }))[0];
+const capacitor = (marked: string, between: [string, string] = ["switch in", "primary 2"]) => ({
+  name: "C8",
+  kind: "capacitor" as const,
+  marked,
+  tolerance: "0 %",
+  between,
+});
+const resistor = (marked: string) => ({
+  name: "R8",
+  kind: "resistor" as const,
+  marked,
+  tolerance: "0 %",
+  between: ["fuse in", "primary 2"] as [string, string],
+});
+const run = (more: More) =>
+  lineDischarge.run(
+    modelOf({ chassis: { line: { designVolts: "120 V", hertz: 60, highVolts: "120 V" } }, parts: supplyParts({}, more) }),
+  )[0];
 
 describe("line-discharge", () => {
   it("finds 0.22 uF without a discharge path", () => {

@@ -28,22 +28,48 @@ function judge(model: ChassisModel, life: Life): Finding[] {
   const side = lineSide(model, life);
   const across = allIn(model, life, "capacitor", "resistor").filter((placed) => lineDuty(placed, side) === "across-line");
   // With the switch open only what lies on the plug's side of it is still there.
-  const closed = ({ part }: Placed) => part.kind === "fuse" || part.kind === "breaker" || part.kind === "thermistor" || part.kind === "inductor";
+  const closed = ({ part }: Placed) =>
+    part.kind === "fuse" || part.kind === "breaker" || part.kind === "thermistor" || part.kind === "inductor";
   const onPlug = new Set([...reach(model, life, model.line.hot, closed).keys(), ...reach(model, life, model.line.neutral, closed).keys()]);
   const onPlugSide = across.filter(({ state }) => endsOf(state)?.every((point) => onPlug.has(point)) === true);
   const capacitors = onPlugSide.filter(({ part }) => part.kind === "capacitor");
-  const total = capacitors.reduce((sum, { state }) => sum + (state.main === undefined ? 0 : state.main.value * (1 + state.main.tolerance.plus)), 0);
+  const total = capacitors.reduce(
+    (sum, { state }) => sum + (state.main === undefined ? 0 : state.main.value * (1 + state.main.tolerance.plus)),
+    0,
+  );
   if (total <= FREE_FARADS) return [];
-  const hasPrimary = allIn(model, life, "transformer").some(({ state }) => (state.windings ?? []).some(({ points }) => points.filter((point) => onPlug.has(point)).length >= 2));
-  const conductance = onPlugSide.filter(({ part }) => part.kind === "resistor").reduce((sum, { state }) => sum + (state.main === undefined ? 0 : 1 / (state.main.value * (1 + state.main.tolerance.plus))), 0);
+  const hasPrimary = allIn(model, life, "transformer").some(({ state }) =>
+    (state.windings ?? []).some(({ points }) => points.filter((point) => onPlug.has(point)).length >= 2),
+  );
+  const conductance = onPlugSide
+    .filter(({ part }) => part.kind === "resistor")
+    .reduce((sum, { state }) => sum + (state.main === undefined ? 0 : 1 / (state.main.value * (1 + state.main.tolerance.plus))), 0);
   const crest = Math.SQRT2 * model.line.highVolts;
   const left = hasPrimary ? 0 : crest * Math.exp((-AFTER_SECONDS * conductance) / total);
   const most = AFTER_SECONDS / (total * Math.log(crest / LIMIT_VOLTS));
   const names = capacitors.map(({ part }) => part.name).join(", ");
   const only = capacitors.length === 1 ? capacitors[0]?.part : undefined;
-  const figures = [atMost(left, LIMIT_VOLTS, { label: "voltage at the plug one second after pulling it", unit: "V", how: `V exp(-t / R C) from the crest of the highest line, ${farads(total)} with its tolerance, switch open`, source: "iec-60335-1" })];
-  const base = { found: `${names}: ${farads(total)} at most, ${conductance > 0 ? `${ohms(1 / conductance)} across` : hasPrimary ? "a primary across" : "nothing across"}`, shouldBe: `at most ${volts(LIMIT_VOLTS)} after ${AFTER_SECONDS} s`, figures };
-  if (left <= LIMIT_VOLTS) return [good(lineDischarge, life, only, { ...base, title: "The plug is dead a second after pulling it", why: "The capacitors discharge through what lies across them." })];
+  const figures = [
+    atMost(left, LIMIT_VOLTS, {
+      label: "voltage at the plug one second after pulling it",
+      unit: "V",
+      how: `V exp(-t / R C) from the crest of the highest line, ${farads(total)} with its tolerance, switch open`,
+      source: "iec-60335-1",
+    }),
+  ];
+  const base = {
+    found: `${names}: ${farads(total)} at most, ${conductance > 0 ? `${ohms(1 / conductance)} across` : hasPrimary ? "a primary across" : "nothing across"}`,
+    shouldBe: `at most ${volts(LIMIT_VOLTS)} after ${AFTER_SECONDS} s`,
+    figures,
+  };
+  if (left <= LIMIT_VOLTS)
+    return [
+      good(lineDischarge, life, only, {
+        ...base,
+        title: "The plug is dead a second after pulling it",
+        why: "The capacitors discharge through what lies across them.",
+      }),
+    ];
   return [
     report(lineDischarge, life, only, {
       ...base,
@@ -52,7 +78,9 @@ function judge(model: ChassisModel, life: Life): Finding[] {
       why: "The blades of a pulled plug give a shock.",
       action: `Fit ${ohms(most)} or less across the line on the plug's side of the switch, as two resistors in series or one rated for at least 350 V RMS.`,
       holds: "service",
-      order: [{ what: `two resistors ${ohms(most / 2.2)}, 0.5 W, 350 V`, quantity: 1, for: names, why: "discharge of the line capacitors" }],
+      order: [
+        { what: `two resistors ${ohms(most / 2.2)}, 0.5 W, 350 V`, quantity: 1, for: names, why: "discharge of the line capacitors" },
+      ],
     }),
   ];
 }

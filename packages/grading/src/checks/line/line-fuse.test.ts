@@ -20,13 +20,24 @@ describe("line-fuse", () => {
   it("finds the fuse behind the switch and the fuse in the neutral", () => {
     const swapped = run(supplyParts({ F1: { between: ["switch out", "primary 1"] }, S1: { between: ["fuse in", "switch out"] } }));
     expect(swapped).toMatchObject([{ severity: "adjust", title: "F1 comes after the switch" }]);
-    const pins = { "hot-in": "line hot", "hot-out": "fuse in", "neutral-in": "line neutral", "neutral-out": "n", "earth-in": "earth", "earth-out": "chassis" };
+    const pins = {
+      "hot-in": "line hot",
+      "hot-out": "fuse in",
+      "neutral-in": "line neutral",
+      "neutral-out": "n",
+      "earth-in": "earth",
+      "earth-out": "chassis",
+    };
     const neutral = run(supplyParts({ W1: { pins }, F1: { between: ["n", "primary 2"] }, S1: { between: ["fuse in", "primary 1"] } }));
     expect(neutral).toMatchObject([{ severity: "adjust", title: "F1 lies in the neutral conductor" }]);
   });
 
   it("refuses a fuse below the line's voltage and asks for an unknown one", () => {
-    expect(run(supplyParts({ F1: { marked: "1 A 32 V" } }))[0]).toMatchObject({ severity: "replace", holds: "full-line", figures: [{ value: 32, limit: 126 }] });
+    expect(run(supplyParts({ F1: { marked: "1 A 32 V" } }))[0]).toMatchObject({
+      severity: "replace",
+      holds: "full-line",
+      figures: [{ value: 32, limit: 126 }],
+    });
     expect(run(supplyParts({ F1: { marked: "1 A slow" } }))[0]?.severity).toBe("unmeasured");
     expect(run(supplyParts({ F1: { marked: "T 1 A 127 V" } }))[0]?.severity).toBe("good");
   });

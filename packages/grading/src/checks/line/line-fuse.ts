@@ -1,8 +1,8 @@
 import type { ChassisModel, Check, Finding, Life } from "../../model/index.ts";
 import { atLeast } from "../shared/figure.ts";
 import { livesTouching, type Placed } from "../shared/layout.ts";
-import { type LineSide, lineSide } from "../shared/lineSide.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
+import { type LineSide, lineSide } from "../shared/lineSide.ts";
 import { good, report } from "../shared/report.ts";
 import { amps, FUSE_AMPS, nextRating, volts } from "../shared/words.ts";
 
@@ -28,7 +28,14 @@ export const lineFuse: Check = {
       const wrong = [...wrongPlaces(life, side, hot, neutral), ...[...hot, ...neutral].flatMap((fuse) => voltage(model, life, fuse))];
       const first = hot[0];
       if (first === undefined || wrong.length > 0) return wrong;
-      return [good(lineFuse, life, first.part, { title: `${first.part.name} stands first in the hot conductor`, found: "plug, then fuse, then the rest", shouldBe: "fuse ahead of the switch", why: "Whatever shorts behind it is cut off from the line." })];
+      return [
+        good(lineFuse, life, first.part, {
+          title: `${first.part.name} stands first in the hot conductor`,
+          found: "plug, then fuse, then the rest",
+          shouldBe: "fuse ahead of the switch",
+          why: "Whatever shorts behind it is cut off from the line.",
+        }),
+      ];
     });
   },
 };
@@ -36,7 +43,8 @@ export const lineFuse: Check = {
 function noFuse(model: ChassisModel, life: Life): Finding {
   const current = lineCurrent(model, life);
   const rating = current === undefined ? undefined : nextRating(1.5 * current.rmsAmps, FUSE_AMPS);
-  const what = rating === undefined ? "a slow fuse of 1.5 to 2 times the steady line current" : `a slow (T) fuse of ${amps(rating)}, 250 V AC`;
+  const what =
+    rating === undefined ? "a slow fuse of 1.5 to 2 times the steady line current" : `a slow (T) fuse of ${amps(rating)}, 250 V AC`;
   return report(lineFuse, life, undefined, {
     severity: "replace",
     title: "No fuse in the line",
@@ -46,7 +54,14 @@ function noFuse(model: ChassisModel, life: Life): Finding {
     action: `Fit a closed fuse holder and ${what}. Until then run it only through a lamp or another current limiter.`,
     sources: ["common-practice", "fuse-design-text"],
     holds: "full-line",
-    order: [{ what: rating === undefined ? "fuse holder and fuse" : `fuse T ${amps(rating)} 250 V, and a closed holder`, quantity: 1, for: "line", why: "no fuse" }],
+    order: [
+      {
+        what: rating === undefined ? "fuse holder and fuse" : `fuse T ${amps(rating)} 250 V, and a closed holder`,
+        quantity: 1,
+        for: "line",
+        why: "no fuse",
+      },
+    ],
   });
 }
 
@@ -106,11 +121,25 @@ function voltage(model: ChassisModel, life: Life, { part, state }: Placed): Find
       title: `${part.name} is not made for the line voltage`,
       found: `${volts(state.ratedVolts)} fuse on a line of up to ${volts(model.line.highVolts)}`,
       shouldBe: "250 V AC",
-      figures: [atLeast(state.ratedVolts, model.line.highVolts, { label: `rated voltage of ${part.name}`, unit: "V", how: "marking against the highest line", source: "fuse-maker-sheets" })],
+      figures: [
+        atLeast(state.ratedVolts, model.line.highVolts, {
+          label: `rated voltage of ${part.name}`,
+          unit: "V",
+          how: "marking against the highest line",
+          source: "fuse-maker-sheets",
+        }),
+      ],
       why: "Above its voltage a fuse may not break the arc.",
       action: "Fit a 250 V fuse of the same current and speed.",
       holds: "full-line",
-      order: [{ what: `fuse ${state.ratedAmps === undefined ? "" : amps(state.ratedAmps)} ${state.speed ?? "T"} 250 V`, quantity: 1, for: part.name, why: "voltage rating below the line" }],
+      order: [
+        {
+          what: `fuse ${state.ratedAmps === undefined ? "" : amps(state.ratedAmps)} ${state.speed ?? "T"} 250 V`,
+          quantity: 1,
+          for: part.name,
+          why: "voltage rating below the line",
+        },
+      ],
     }),
   ];
 }

@@ -4,7 +4,20 @@ import { supplyParts } from "../../testing/supply.ts";
 import { lineVoltage } from "./line-voltage.ts";
 
 const run = (designVolts: string, actualVolts: string, highVolts = actualVolts) =>
-  lineVoltage.run(modelOf({ chassis: { line: { designVolts, hertz: 60, actualVolts, highVolts } }, parts: supplyParts({ T1: { windings: { primary: { between: ["primary 1", "primary 2"], marked: designVolts, measured: "5 ohm" }, hv: { between: ["plate 1", "chassis", "plate 2"], marked: "300-0-300 V 100 mA", measured: "200 ohm" }, rectifier: { between: ["B+1", "filament 2"], marked: "5 V 2 A", measured: "0.1 ohm" } } } }) }))[0];
+  lineVoltage.run(
+    modelOf({
+      chassis: { line: { designVolts, hertz: 60, actualVolts, highVolts } },
+      parts: supplyParts({
+        T1: {
+          windings: {
+            primary: { between: ["primary 1", "primary 2"], marked: designVolts, measured: "5 ohm" },
+            hv: { between: ["plate 1", "chassis", "plate 2"], marked: "300-0-300 V 100 mA", measured: "200 ohm" },
+            rectifier: { between: ["B+1", "filament 2"], marked: "5 V 2 A", measured: "0.1 ohm" },
+          },
+        },
+      }),
+    }),
+  )[0];
 
 describe("line-voltage", () => {
   it("finds heaters beyond 10 % and gives remedies in numbers", () => {

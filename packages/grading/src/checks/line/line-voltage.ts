@@ -1,4 +1,4 @@
-import type { ChassisModel, Check, Figure, Finding } from "../../model/index.ts";
+import type { ChassisModel, Check, Figure } from "../../model/index.ts";
 import { atLeast, atMost, figure } from "../shared/figure.ts";
 import { allIn } from "../shared/layout.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
@@ -26,23 +26,81 @@ export const lineVoltage: Check = {
     const now = heaterRatio(model, "actual") ?? actualVolts / designVolts;
     const highest = heaterRatio(model, "high") ?? highVolts / designVolts;
     const figures: Figure[] = [
-      atMost(now, 1 + HEATER_LIMIT, { label: "heater voltage over its rating, today's line", unit: "", how: "highest of the simulated heaters, or line over design voltage", source: "maker-sheet-6x4" }),
-      atMost(highest, 1 + HEATER_LIMIT, { label: "the same at the highest line", unit: "", how: `line ${volts(highVolts)}`, source: "maker-sheet-6x4" }),
+      atMost(now, 1 + HEATER_LIMIT, {
+        label: "heater voltage over its rating, today's line",
+        unit: "",
+        how: "highest of the simulated heaters, or line over design voltage",
+        source: "maker-sheet-6x4",
+      }),
+      atMost(highest, 1 + HEATER_LIMIT, {
+        label: "the same at the highest line",
+        unit: "",
+        how: `line ${volts(highVolts)}`,
+        source: "maker-sheet-6x4",
+      }),
       figure("line over design voltage", actualVolts / designVolts, "", `${volts(actualVolts)} over ${volts(designVolts)}`),
-      ...supplyFigures(model),
     ];
-    const base = { found: `${volts(actualVolts)} (up to ${volts(highVolts)}) on a set made for ${volts(designVolts)}; heaters at ${percent(now)} of their rating`, shouldBe: `heaters within ${percent(HEATER_LIMIT)} of their rating, better ${percent(HEATER_TARGET)}` };
+    const base = {
+      found: `${volts(actualVolts)} (up to ${volts(highVolts)}) on a set made for ${volts(designVolts)}; heaters at ${percent(now)} of their rating`,
+      shouldBe: `heaters within ${percent(HEATER_LIMIT)} of their rating, better ${percent(HEATER_TARGET)}`,
+    };
+    if (now >= 1 - HEATER_LIMIT && now <= 1 + HEATER_TARGET && highest <= 1 + HEATER_LIMIT) {
+      return [
+        good(lineVoltage, "restored", undefined, {
+          ...base,
+          figures,
+          title: "The line fits the set",
+          why: "Heaters stay within their limits.",
+        }),
+      ];
+    }
+    figures.push(...supplyFigures(model));
     if (now < 1 - HEATER_LIMIT) {
-      const low = [atLeast(now, 1 - HEATER_LIMIT, { label: "heater voltage over its rating, today's line", unit: "", how: "highest of the simulated heaters, or line over design voltage", source: "maker-sheet-6x4" }), ...figures.slice(1)];
-      return [report(lineVoltage, "restored", undefined, { ...base, figures: low, severity: "adjust", title: "Heaters run below their limit", why: "Starved cathodes lose emission; rectifiers and power tubes suffer first.", action: "Measure the heaters at the sockets; set the voltage tap to the line; look for a limiter or a bad contact that drops volts.", holds: "service" })];
+      const low = [
+        atLeast(now, 1 - HEATER_LIMIT, {
+          label: "heater voltage over its rating, today's line",
+          unit: "",
+          how: "highest of the simulated heaters, or line over design voltage",
+          source: "maker-sheet-6x4",
+        }),
+        ...figures.slice(1),
+      ];
+      return [
+        report(lineVoltage, "restored", undefined, {
+          ...base,
+          figures: low,
+          severity: "adjust",
+          title: "Heaters run below their limit",
+          why: "Starved cathodes lose emission; rectifiers and power tubes suffer first.",
+          action:
+            "Measure the heaters at the sockets; set the voltage tap to the line; look for a limiter or a bad contact that drops volts.",
+          holds: "service",
+        }),
+      ];
     }
     if (now > 1 + HEATER_LIMIT) {
-      return [report(lineVoltage, "restored", undefined, { ...base, figures, severity: "adjust", title: `Today's line is too high for this set: heaters at ${percent(now)}`, why: "Cathodes evaporate, the transformer runs hot, and B+ and plate heat rise with it.", action: remedy(model), holds: "service" })];
+      return [
+        report(lineVoltage, "restored", undefined, {
+          ...base,
+          figures,
+          severity: "adjust",
+          title: `Today's line is too high for this set: heaters at ${percent(now)}`,
+          why: "Cathodes evaporate, the transformer runs hot, and B+ and plate heat rise with it.",
+          action: remedy(model),
+          holds: "service",
+        }),
+      ];
     }
-    if (now > 1 + HEATER_TARGET || highest > 1 + HEATER_LIMIT) {
-      return [report(lineVoltage, "restored", undefined, { ...base, figures, severity: "watch", title: `The line is on the high side: heaters at ${percent(now)}`, why: "Within what tubes stand, above what gives them a long life.", action: remedy(model) })];
-    }
-    return [good(lineVoltage, "restored", undefined, { ...base, figures, title: "The line fits the set", why: "Heaters stay within their limits." })];
+    return [
+      report(lineVoltage, "restored", undefined, {
+        ...base,
+        figures,
+        severity: "watch",
+        title: `The line is on the high side: heaters at ${percent(now)}`,
+        why: "Within what tubes stand, above what gives them a long life.",
+        action: remedy(model),
+      }),
+    ];
   },
 };
 
@@ -51,9 +109,12 @@ function heaterRatio(model: ChassisModel, line: "actual" | "high"): number | und
   const solved = model.solve({ life: "restored", condition: "operating", line });
   if (!solved.ok) return undefined;
   const ratios = [...solved.compiled.origins].flatMap(([id, origin]) => {
-    const rated = origin.aspect === "heater" ? model.parts.get(origin.part)?.lives.restored.heater?.volts : undefined;
+    const heater = origin.aspect === "heater" ? model.parts.get(origin.part)?.lives.restored.heater : undefined;
     const across = solved.steady.elements.get(id)?.rmsVolts;
-    return rated === undefined || across === undefined ? [] : [across / rated];
+    if (heater === undefined || across === undefined) return [];
+    // A tapped heater runs in series or with its halves in parallel: the nearer of the two is how it is wired.
+    const [whole, half] = [across / heater.volts, across / (heater.parallel?.volts ?? heater.volts)];
+    return [Math.abs(Math.log(whole)) <= Math.abs(Math.log(half)) ? whole : half];
   });
   if (ratios.length > 0) return Math.max(...ratios);
   if (model.isolation !== "transformerless") return undefined;
@@ -66,17 +127,24 @@ function heaterRatio(model: ChassisModel, line: "actual" | "high"): number | und
 function supplyFigures(model: ChassisModel): Figure[] {
   const [design, actual] = (["design", "actual"] as const).map((line) => model.solve({ life: "restored", condition: "operating", line }));
   if (design?.ok !== true || actual?.ok !== true) return [];
-  const [point, before] = [...design.steady.points].reduce((best, [name, { meanVolts }]) => (meanVolts > best[1] ? [name, meanVolts] : best), ["", 0] as [string, number]);
+  const [point, before] = [...design.steady.points].reduce(
+    (best, [name, { meanVolts }]) => (meanVolts > best[1] ? [name, meanVolts] : best),
+    ["", 0] as [string, number],
+  );
   const after = actual.steady.points.get(point)?.meanVolts;
   if (before < 20 || after === undefined) return [];
-  return [figure(`${point} at the design voltage`, before, "V", "mean, operating"), figure(`${point} at today's line`, after, "V", "mean, operating")];
+  return [
+    figure(`${point} at the design voltage`, before, "V", "mean, operating"),
+    figure(`${point} at today's line`, after, "V", "mean, operating"),
+  ];
 }
 
 function remedy(model: ChassisModel): string {
   const { designVolts, actualVolts, highVolts } = model.line;
   const current = lineCurrent(model, "restored", "actual");
   const excess = Math.max(actualVolts, (actualVolts + highVolts) / 2) - designVolts;
-  if (excess <= 0) return "Measure the heaters at the sockets, and look for the wrong voltage tap or a transformer that is not the original.";
+  if (excess <= 0)
+    return "Measure the heaters at the sockets, and look for the wrong voltage tap or a transformer that is not the original.";
   const bucking = BUCKING_VOLTS.reduce((best, rating) => (Math.abs(rating - excess) < Math.abs(best - excess) ? rating : best));
   const secondary = current === undefined ? "" : ` at ${amps(1.25 * current.rmsAmps)} or more`;
   const dropped = actualVolts - designVolts;

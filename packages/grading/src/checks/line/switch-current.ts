@@ -31,19 +31,77 @@ export const switchCurrent: Check = {
         const rated = state.ratedAmps;
         const found = `${amps(current.rmsAmps)} steady, ${amps(peak)} peak at switch-on`;
         if (rated === undefined) {
-          return [report(switchCurrent, life, part, { severity: "unmeasured", title: `Rating of ${part.name} not known`, found, shouldBe: `a switch for at least ${amps(current.rmsAmps)} and ${volts(model.line.highVolts)} AC`, why: "Worn contacts weld, or burn and drop volts.", action: "Read its marking; with the set unplugged measure its contacts: below 0.05 ohm.", cautions: [] })];
+          return [
+            report(switchCurrent, life, part, {
+              severity: "unmeasured",
+              title: `Rating of ${part.name} not known`,
+              found,
+              shouldBe: `a switch for at least ${amps(current.rmsAmps)} and ${volts(model.line.highVolts)} AC`,
+              why: "Worn contacts weld, or burn and drop volts.",
+              action: "Read its marking; with the set unplugged measure its contacts: below 0.05 ohm.",
+              cautions: [],
+            }),
+          ];
         }
         const figures = [
-          atMost(current.rmsAmps, rated, { label: `steady current of ${part.name}`, unit: "A", how: `RMS in the line, ${current.condition}, highest line`, source: "marking" }),
-          atMost(peak, PEAK_SHARE * rated, { label: "peak at switch-on", unit: "A", how: "filters empty, crest of the highest line; limit ten times the rating; the core's own surge is not in it", source: "from-memory" }),
+          atMost(current.rmsAmps, rated, {
+            label: `steady current of ${part.name}`,
+            unit: "A",
+            how: `RMS in the line, ${current.condition}, highest line`,
+            source: "marking",
+          }),
+          atMost(peak, PEAK_SHARE * rated, {
+            label: "peak at switch-on",
+            unit: "A",
+            how: "filters empty, crest of the highest line; limit ten times the rating; the core's own surge is not in it",
+            source: "from-memory",
+          }),
         ];
-        if (state.ratedVolts !== undefined) figures.push(atLeast(state.ratedVolts, model.line.highVolts, { label: "rated voltage", unit: "V", how: "marking against the highest line", source: "marking" }));
+        if (state.ratedVolts !== undefined)
+          figures.push(
+            atLeast(state.ratedVolts, model.line.highVolts, {
+              label: "rated voltage",
+              unit: "V",
+              how: "marking against the highest line",
+              source: "marking",
+            }),
+          );
         const base = { found, shouldBe: `at most ${amps(rated)} steady, ${amps(PEAK_SHARE * rated)} peak`, figures };
-        const order = [{ what: `switch, at least ${amps(Math.max(2 * current.rmsAmps, peak / PEAK_SHARE))}, 250 V AC`, quantity: 1, for: part.name, why: "contacts overloaded" }];
+        const order = [
+          {
+            what: `switch, at least ${amps(Math.max(2 * current.rmsAmps, peak / PEAK_SHARE))}, 250 V AC`,
+            quantity: 1,
+            for: part.name,
+            why: "contacts overloaded",
+          },
+        ];
         const low = (state.ratedVolts ?? Number.POSITIVE_INFINITY) < model.line.highVolts;
-        if (current.rmsAmps > rated || low) return [report(switchCurrent, life, part, { ...base, severity: "replace", title: low ? `${part.name} is not rated for the line` : `${part.name} is overloaded`, why: "Overloaded contacts burn, and one day they weld shut.", action: "Fit a larger switch, or let it work a relay and leave the old one for show.", order, holds: "full-line" })];
-        if (peak > PEAK_SHARE * rated) return [report(switchCurrent, life, part, { ...base, severity: "watch", title: `Switching on is hard on ${part.name}`, why: "Bounce at that current welds contacts.", action: "Fit an inrush limiter, or a larger switch.", order })];
-        return [good(switchCurrent, life, part, { ...base, title: `${part.name} stands its current`, why: "Contacts are within their rating." })];
+        if (current.rmsAmps > rated || low)
+          return [
+            report(switchCurrent, life, part, {
+              ...base,
+              severity: "replace",
+              title: low ? `${part.name} is not rated for the line` : `${part.name} is overloaded`,
+              why: "Overloaded contacts burn, and one day they weld shut.",
+              action: "Fit a larger switch, or let it work a relay and leave the old one for show.",
+              order,
+              holds: "full-line",
+            }),
+          ];
+        if (peak > PEAK_SHARE * rated)
+          return [
+            report(switchCurrent, life, part, {
+              ...base,
+              severity: "watch",
+              title: `Switching on is hard on ${part.name}`,
+              why: "Bounce at that current welds contacts.",
+              action: "Fit an inrush limiter, or a larger switch.",
+              order,
+            }),
+          ];
+        return [
+          good(switchCurrent, life, part, { ...base, title: `${part.name} stands its current`, why: "Contacts are within their rating." }),
+        ];
       });
     });
   },

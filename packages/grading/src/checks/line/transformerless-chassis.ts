@@ -37,7 +37,10 @@ function bench(model: ChassisModel, life: Life): Finding {
     title: "No transformer between line and set: bench work only behind an isolation transformer",
     found: "one side of the line is B-, and may be the chassis",
     shouldBe: `an isolation transformer${size} ahead of the set, and behind it nothing grounded`,
-    figures: apparent === undefined ? [] : [figure("apparent power of the set", apparent, "W", "line RMS volts times RMS amperes, highest line; heater string included")],
+    figures:
+      apparent === undefined
+        ? []
+        : [figure("apparent power of the set", apparent, "W", "line RMS volts times RMS amperes, highest line; heater string included")],
     why: "Everything on the B- side is at line potential for one of the two ways of the plug, and a grounded test lead shorts the line.",
     action: "Use the isolation transformer, one hand, and readings against B-. Do the touch-current test afterwards, without it.",
   });
@@ -79,9 +82,26 @@ function plug(model: ChassisModel, life: Life, side: LineSide): Finding[] {
 }
 
 function chassis(model: ChassisModel, life: Life, side: LineSide): Finding[] {
-  const live = [...side.frame].find((point) => side.hot.has(point) || side.neutral.has(point)) ?? (model.reference === "chassis" ? "chassis" : undefined);
+  const live =
+    [...side.frame].find((point) => side.hot.has(point) || side.neutral.has(point)) ??
+    (model.reference === "chassis" ? "chassis" : undefined);
   if (live !== undefined) {
     const onHot = side.hot.has(live);
+    const polarised = allIn(model, life, "cord").some(({ part }) => /polari[sz]ed/i.test(textIn(part, life) ?? ""));
+    if (!onHot && polarised && side.neutralParts.every(({ part }) => part.kind !== "switch")) {
+      return [
+        report(transformerlessChassis, life, undefined, {
+          severity: "watch",
+          point: live,
+          title: "The chassis is B-, on the neutral by the plug alone",
+          found: `${live} and B- are one point, polarised cord, neutral not switched`,
+          shouldBe: "no metal of the chassis within reach: knobs, screws, back",
+          why: "An outlet wired the wrong way round puts the full line on the chassis.",
+          action:
+            "Measure chassis to earth before touching it; keep insulated knobs and screws and a closed back; do the touch-current test on everything that can be reached.",
+        }),
+      ];
+    }
     return [
       report(transformerlessChassis, life, undefined, {
         severity: "danger",
@@ -90,21 +110,55 @@ function chassis(model: ChassisModel, life: Life, side: LineSide): Finding[] {
         found: `${live} and ${onHot ? "the hot conductor" : "B-"} are one point`,
         shouldBe: "chassis on the neutral side by a polarised plug, and no metal of it within reach: knobs, screws, back",
         why: "Line voltage stands on the chassis for one way of the plug; a touch of it and of anything grounded kills.",
-        action: onHot ? "Exchange the conductors: hot to the switch, neutral to the chassis." : "Energise it only behind an isolation transformer. Before it goes back: polarised plug, insulated knobs and screws, closed back, and the touch-current test.",
+        action: onHot
+          ? "Exchange the conductors: hot to the switch, neutral to the chassis."
+          : "Energise it only behind an isolation transformer. Before it goes back: polarised plug, insulated knobs and screws, closed back, and the touch-current test.",
         holds: onHot ? "current-limited" : "full-line",
       }),
     ];
   }
   const bridges = allIn(model, life, "capacitor", "resistor").filter((placed) => lineDuty(placed, side) === "line-to-chassis");
   const resistors = bridges.filter(({ part }) => part.kind === "resistor");
-  if (bridges.length === 0) return [good(transformerlessChassis, life, undefined, { title: "The chassis has no connection to the line", found: "nothing between B- and the chassis", shouldBe: "isolated", why: "The metal floats; insulation is all that separates it." })];
+  if (bridges.length === 0)
+    return [
+      good(transformerlessChassis, life, undefined, {
+        title: "The chassis has no connection to the line",
+        found: "nothing between B- and the chassis",
+        shouldBe: "isolated",
+        why: "The metal floats; insulation is all that separates it.",
+      }),
+    ];
   return resistors.flatMap(({ part, state }): Finding[] => {
     const value = state.main?.value;
     if (value === undefined || endsOf(state) === undefined) return [];
-    const figures = [atLeast(value, LEAST_OHMS, { label: `resistance of ${part.name}`, unit: "ohm", how: "between B- and the chassis", source: "from-memory" })];
+    const figures = [
+      atLeast(value, LEAST_OHMS, {
+        label: `resistance of ${part.name}`,
+        unit: "ohm",
+        how: "between B- and the chassis",
+        source: "from-memory",
+      }),
+    ];
     const base = { found: `${ohms(value)} between B- and the chassis`, shouldBe: `${ohms(LEAST_OHMS)} to 470 kohm`, figures };
-    if (value >= LEAST_OHMS) return [good(transformerlessChassis, life, part, { ...base, title: "The chassis is isolated from B-", why: "The resistor bleeds off static charge and passes little current." })];
-    return [report(transformerlessChassis, life, part, { ...base, severity: "danger", title: `${part.name} joins the chassis to the line`, why: "It passes a dangerous current to whoever touches the chassis.", action: "Fit 220 kohm, 0.5 W or more, rated for the line voltage.", holds: "full-line", order: [{ what: "resistor 220 kohm 0.5 W, 350 V", quantity: 1, for: part.name, why: "too low" }] })];
+    if (value >= LEAST_OHMS)
+      return [
+        good(transformerlessChassis, life, part, {
+          ...base,
+          title: "The chassis is isolated from B-",
+          why: "The resistor bleeds off static charge and passes little current.",
+        }),
+      ];
+    return [
+      report(transformerlessChassis, life, part, {
+        ...base,
+        severity: "danger",
+        title: `${part.name} joins the chassis to the line`,
+        why: "It passes a dangerous current to whoever touches the chassis.",
+        action: "Fit 220 kohm, 0.5 W or more, rated for the line voltage.",
+        holds: "full-line",
+        order: [{ what: "resistor 220 kohm 0.5 W, 350 V", quantity: 1, for: part.name, why: "too low" }],
+      }),
+    ];
   });
 }
 

@@ -24,18 +24,52 @@ export const rectifierAverageCurrent: Check = {
         const rated = state.limits?.dcAmps;
         if (load === undefined || load.amps === 0) return [];
         if (rated === undefined) {
-          return [report(rectifierAverageCurrent, life, part, { severity: "unmeasured", condition: load.condition, title: `Current rating of ${part.name} not known`, found: `${amps(load.amps)} DC`, shouldBe: "a rectifier rated for that and a fifth more", why: "An overloaded rectifier overheats slowly.", action: "Look up its direct current and enter it with the type.", cautions: [] })];
+          return [
+            report(rectifierAverageCurrent, life, part, {
+              severity: "unmeasured",
+              condition: load.condition,
+              title: `Current rating of ${part.name} not known`,
+              found: `${amps(load.amps)} DC`,
+              shouldBe: "a rectifier rated for that and a fifth more",
+              why: "An overloaded rectifier overheats slowly.",
+              action: "Look up its direct current and enter it with the type.",
+              cautions: [],
+            }),
+          ];
         }
         const derated = !isTube(state) && reservoirs(model, life, state).length > 0;
         const limit = derated ? CAPACITOR_SHARE * rated : rated;
-        const figures = [atMost(load.amps, limit, { label: `direct current of ${part.name}`, unit: "A", how: `mean over a period, all its plates together, ${load.condition}, highest line${derated ? `; limit ${percent(CAPACITOR_SHARE)} of the rating into a capacitor` : ""}`, source: state.limits?.source ?? "marking" })];
+        const figures = [
+          atMost(load.amps, limit, {
+            label: `direct current of ${part.name}`,
+            unit: "A",
+            how: `mean over a period, all its plates together, ${load.condition}, highest line${derated ? `; limit ${percent(CAPACITOR_SHARE)} of the rating into a capacitor` : ""}`,
+            source: state.limits?.source ?? "marking",
+          }),
+        ];
         const base = { condition: load.condition, found: `${amps(load.amps)} DC`, shouldBe: `at most ${amps(limit)}`, figures };
         if (load.amps > limit) {
           return [
-            report(rectifierAverageCurrent, life, part, { ...base, severity: "replace", title: `${part.name} gives more than its rated current`, why: isTube(state) ? "Plates overheat and the cathode wears out; one day it arcs and shorts the winding." : "The junction overheats and shorts.", action: "Look for a leaky filter capacitor or a stage that draws too much; if the circuit asks for it, fit a larger rectifier.", holds: "full-line" }),
+            report(rectifierAverageCurrent, life, part, {
+              ...base,
+              severity: "replace",
+              title: `${part.name} gives more than its rated current`,
+              why: isTube(state)
+                ? "Plates overheat and the cathode wears out; one day it arcs and shorts the winding."
+                : "The junction overheats and shorts.",
+              action:
+                "Look for a leaky filter capacitor or a stage that draws too much; if the circuit asks for it, fit a larger rectifier.",
+              holds: "full-line",
+            }),
           ];
         }
-        return [good(rectifierAverageCurrent, life, part, { ...base, title: `${part.name} carries its current`, why: "Within its rating at the highest line." })];
+        return [
+          good(rectifierAverageCurrent, life, part, {
+            ...base,
+            title: `${part.name} carries its current`,
+            why: "Within its rating at the highest line.",
+          }),
+        ];
       }),
     );
   },

@@ -7,9 +7,10 @@ const run = (parts: ReturnType<typeof supplyParts>) => rectifierInputCapacitor.r
 
 describe("rectifier-input-capacitor", () => {
   // Limit: 5Y3GT 20 uF (reference table 10.5).
-  it("passes 20 uF and finds 22 uF and 47 uF behind a 5Y3GT", () => {
+  it("passes 20 uF, remarks on 22 uF and refuses 47 uF behind a 5Y3GT", () => {
     expect(run(supplyParts())[0]?.severity).toBe("good");
-    expect(run(supplyParts({ C1: { fitted: "22 uF 450 V" } }))[0]?.severity).toBe("replace");
+    expect(run(supplyParts({ C1: { fitted: "22 uF 450 V" } }))[0]?.severity).toBe("watch");
+    expect(run(supplyParts({ C1: { fitted: "25 uF 450 V" } }))[0]?.severity).toBe("replace");
     const finding = run(supplyParts({ C1: { fitted: "47 uF 450 V" } }))[0];
     expect(finding).toMatchObject({ severity: "replace", holds: "full-line", part: "C1" });
     expect(finding?.figures[0]?.limit).toBeCloseTo(20e-6, 12);
@@ -22,13 +23,19 @@ describe("rectifier-input-capacitor", () => {
   });
 
   it("adds capacitors in parallel, also through a small surge resistor", () => {
-    const more = [{ name: "C3", kind: "capacitor" as const, marked: "10 uF 450 V", between: ["surge", "chassis"] as [string, string] }, { name: "R3", kind: "resistor" as const, marked: "47 ohm 2 W", between: ["B+1", "surge"] as [string, string] }];
+    const more = [
+      { name: "C3", kind: "capacitor" as const, marked: "10 uF 450 V", between: ["surge", "chassis"] as [string, string] },
+      { name: "R3", kind: "resistor" as const, marked: "47 ohm 2 W", between: ["B+1", "surge"] as [string, string] },
+    ];
     expect(run(supplyParts({}, more))[0]?.figures[0]?.value).toBeCloseTo(30e-6, 12);
   });
 
   it("judges the plan apart from what stands", () => {
     const findings = run(supplyParts({ C1: { fitted: { marked: "47 uF 450 V", planned: true } } }));
-    expect(findings.map(({ life, severity }) => [life, severity])).toEqual([["restored", "good"], ["planned", "replace"]]);
+    expect(findings.map(({ life, severity }) => [life, severity])).toEqual([
+      ["restored", "good"],
+      ["planned", "replace"],
+    ]);
   });
 
   it("does not apply to silicon", () => {

@@ -25,19 +25,80 @@ export const rectifierInverseVoltage: Check = {
         if (load === undefined || load.inverseVolts < 1) return [];
         const limit = state.limits?.peakInverseVolts;
         if (limit === undefined) {
-          return [report(rectifierInverseVoltage, life, part, { severity: "unmeasured", condition: load.condition, title: `Inverse voltage rating of ${part.name} not known`, found: `${volts(load.inverseVolts)} across it in reverse`, shouldBe: `rated for at least ${volts(SILICON_MARGIN * load.inverseVolts)}`, why: "A rectifier that breaks down shorts the winding.", action: "Look up its peak inverse voltage and enter it with the type.", cautions: [], holds: "full-line" })];
+          return [
+            report(rectifierInverseVoltage, life, part, {
+              severity: "unmeasured",
+              condition: load.condition,
+              title: `Inverse voltage rating of ${part.name} not known`,
+              found: `${volts(load.inverseVolts)} across it in reverse`,
+              shouldBe: `rated for at least ${volts(SILICON_MARGIN * load.inverseVolts)}`,
+              why: "A rectifier that breaks down shorts the winding.",
+              action: "Look up its peak inverse voltage and enter it with the type.",
+              cautions: [],
+              holds: "full-line",
+            }),
+          ];
         }
         const semiconductor = !isTube(state) && state.device?.kind === "silicon";
-        const figures = [atMost(load.inverseVolts, limit, { label: `inverse voltage of ${part.name}`, unit: "V", how: `largest reverse voltage over a period, ${load.condition}, line ${volts(load.lineVolts)}`, source: state.limits?.source ?? "marking" })];
-        const base = { condition: load.condition, found: `${volts(load.inverseVolts)} in reverse; ${part.name} stands ${volts(limit)}`, shouldBe: semiconductor ? `rated for ${SILICON_MARGIN} to 2 times that` : `at most ${volts(limit)}`, figures };
-        const order = semiconductor ? [{ what: `silicon diode, at least ${volts(2 * load.inverseVolts)} peak inverse`, quantity: 1, for: part.name, why: "inverse voltage" }] : [];
+        const figures = [
+          atMost(load.inverseVolts, limit, {
+            label: `inverse voltage of ${part.name}`,
+            unit: "V",
+            how: `largest reverse voltage over a period, ${load.condition}, line ${volts(load.lineVolts)}`,
+            source: state.limits?.source ?? "marking",
+          }),
+        ];
+        const base = {
+          condition: load.condition,
+          found: `${volts(load.inverseVolts)} in reverse; ${part.name} stands ${volts(limit)}`,
+          shouldBe: semiconductor ? `rated for ${SILICON_MARGIN} to 2 times that` : `at most ${volts(limit)}`,
+          figures,
+        };
+        const order = semiconductor
+          ? [
+              {
+                what: `silicon diode, at least ${volts(2 * load.inverseVolts)} peak inverse`,
+                quantity: 1,
+                for: part.name,
+                why: "inverse voltage",
+              },
+            ]
+          : [];
         if (load.inverseVolts > limit) {
-          return [report(rectifierInverseVoltage, life, part, { ...base, severity: "danger", title: `${part.name} breaks down in reverse`, why: "It flashes over or shorts, and the winding and the filters go with it.", action: semiconductor ? "Fit a part of higher inverse voltage, or several in series with equalising resistors." : "Check the winding voltage and the line; fit a type with a higher inverse rating.", order, holds: "full-line" })];
+          return [
+            report(rectifierInverseVoltage, life, part, {
+              ...base,
+              severity: "danger",
+              title: `${part.name} breaks down in reverse`,
+              why: "It flashes over or shorts, and the winding and the filters go with it.",
+              action: semiconductor
+                ? "Fit a part of higher inverse voltage, or several in series with equalising resistors."
+                : "Check the winding voltage and the line; fit a type with a higher inverse rating.",
+              order,
+              holds: "full-line",
+            }),
+          ];
         }
         if (semiconductor && limit < SILICON_MARGIN * load.inverseVolts) {
-          return [report(rectifierInverseVoltage, life, part, { ...base, severity: "adjust", title: `${part.name} has little inverse margin`, why: "Silicon dies of the first spike beyond its rating; lines have spikes.", action: `Fit one of at least ${volts(2 * load.inverseVolts)}.`, order, holds: "service" })];
+          return [
+            report(rectifierInverseVoltage, life, part, {
+              ...base,
+              severity: "adjust",
+              title: `${part.name} has little inverse margin`,
+              why: "Silicon dies of the first spike beyond its rating; lines have spikes.",
+              action: `Fit one of at least ${volts(2 * load.inverseVolts)}.`,
+              order,
+              holds: "service",
+            }),
+          ];
         }
-        return [good(rectifierInverseVoltage, life, part, { ...base, title: `${part.name} stands its inverse voltage`, why: "Within its rating at the highest line." })];
+        return [
+          good(rectifierInverseVoltage, life, part, {
+            ...base,
+            title: `${part.name} stands its inverse voltage`,
+            why: "Within its rating at the highest line.",
+          }),
+        ];
       }),
     );
   },

@@ -1,7 +1,7 @@
 import type { Check, Finding } from "../../model/index.ts";
 import { atMost } from "../shared/figure.ts";
-import { rectifiersIn } from "../shared/rectifierSide.ts";
 import { judgedLives } from "../shared/lives.ts";
+import { rectifiersIn } from "../shared/rectifierSide.ts";
 import { good, report } from "../shared/report.ts";
 import { stresses, worst } from "../shared/stress.ts";
 import { amps } from "../shared/words.ts";
@@ -21,8 +21,20 @@ export const rectifierPeakCurrent: Check = {
         const load = worst(stresses(model, life).get(part.id), "peakAmps");
         const limit = state.limits?.peakAmps;
         if (load === undefined || limit === undefined) return [];
-        const figures = [atMost(load.peakAmps, limit, { label: `peak current of a plate of ${part.name}`, unit: "A", how: `largest current over a period, ${load.condition}, highest line`, source: state.limits?.source ?? "marking" })];
-        const base = { condition: load.condition, found: `pulses of ${amps(load.peakAmps)}`, shouldBe: `at most ${amps(limit)} a plate`, figures };
+        const figures = [
+          atMost(load.peakAmps, limit, {
+            label: `peak current of a plate of ${part.name}`,
+            unit: "A",
+            how: `largest current over a period, ${load.condition}, highest line`,
+            source: state.limits?.source ?? "marking",
+          }),
+        ];
+        const base = {
+          condition: load.condition,
+          found: `pulses of ${amps(load.peakAmps)}`,
+          shouldBe: `at most ${amps(limit)} a plate`,
+          figures,
+        };
         if (load.peakAmps > limit) {
           return [
             report(rectifierPeakCurrent, life, part, {
@@ -35,7 +47,13 @@ export const rectifierPeakCurrent: Check = {
             }),
           ];
         }
-        return [good(rectifierPeakCurrent, life, part, { ...base, title: `Charging pulses of ${part.name} are within its rating`, why: "First capacitor and winding resistance suit the tube." })];
+        return [
+          good(rectifierPeakCurrent, life, part, {
+            ...base,
+            title: `Charging pulses of ${part.name} are within its rating`,
+            why: "First capacitor and winding resistance suit the tube.",
+          }),
+        ];
       }),
     );
   },

@@ -14,7 +14,11 @@ import { amps, nextRating, ohms, percent, RESISTOR_WATTS, volts, watts } from ".
 const CLOSE = 0.05;
 const SHOWN_POINTS = 6;
 /** Simulations spent on finding the series resistor. */
-const TRIES = 5;
+const TRIES = 4;
+/** Share of the voltage within which the search ends. */
+const NEAR = 0.004;
+/** The resistor comes out near two fifths of volts over direct current, since the pulses are that much larger. */
+const FIRST_GUESS = 0.4;
 
 /** A rectifier replaced by another kind: every voltage behind it before and after, and the resistor that restores them. */
 export const rectifierSubstitution: Check = {
@@ -50,21 +54,57 @@ function judge(model: ChassisModel, life: Life, part: Part, original: PartState,
   const output = points.find(({ name }) => name === after.compiled.pointOf(cathode ?? "")) ?? points[0];
   if (output === undefined) return [];
   const share = output.after / output.before - 1;
-  const figures: Figure[] = points.slice(0, SHOWN_POINTS).map((point) => figure(`${point.name}, before ${volts(point.before)}`, point.after, "V", "mean, operating, today's line; the same network with either rectifier"));
+  const figures: Figure[] = points
+    .slice(0, SHOWN_POINTS)
+    .map((point) =>
+      figure(
+        `${point.name}, before ${volts(point.before)}`,
+        point.after,
+        "V",
+        "mean, operating, today's line; the same network with either rectifier",
+      ),
+    );
   const over = overRated(model, life);
-  for (const { name, most, rated } of over) figures.push(atMost(most, rated, { label: `voltage on ${name}`, unit: "V", how: "largest in any powered condition, highest line", source: "marking" }));
+  for (const { name, most, rated } of over)
+    figures.push(
+      atMost(most, rated, {
+        label: `voltage on ${name}`,
+        unit: "V",
+        how: "largest in any powered condition, highest line",
+        source: "marking",
+      }),
+    );
   const sudden = isTube(original) && !isTube(state) ? " Full voltage comes at once, before the other tubes draw." : "";
-  const base = { found: `${names}: ${output.name} ${volts(output.after)} instead of ${volts(output.before)} (${percent(share)})`, shouldBe: `within ${percent(CLOSE)} of ${volts(output.before)}`, figures };
+  const base = {
+    found: `${names}: ${output.name} ${volts(output.after)} instead of ${volts(output.before)} (${percent(share)})`,
+    shouldBe: `within ${percent(CLOSE)} of ${volts(output.before)}`,
+    figures,
+  };
   const heater = heaterChange(original, state);
-  const tail = heater === undefined ? [] : [report(rectifierSubstitution, life, part, { ...heater, figures: [], cautions: ["hot-surfaces"] })];
-  if (over.length === 0 && Math.abs(share) <= CLOSE) return [good(rectifierSubstitution, life, part, { ...base, title: `${part.name}: ${names} changes little`, why: `Voltages stay within ${percent(CLOSE)}.${sudden}` }), ...tail];
+  const tail =
+    heater === undefined ? [] : [report(rectifierSubstitution, life, part, { ...heater, figures: [], cautions: ["hot-surfaces"] })];
+  if (over.length === 0 && Math.abs(share) <= CLOSE)
+    return [
+      good(rectifierSubstitution, life, part, {
+        ...base,
+        title: `${part.name}: ${names} changes little`,
+        why: `Voltages stay within ${percent(CLOSE)}.${sudden}`,
+      }),
+      ...tail,
+    ];
   const fix = share > CLOSE ? seriesResistor(model, life, after, part, output) : undefined;
   return [
     report(rectifierSubstitution, life, part, {
       ...base,
       severity: over.length > 0 ? "replace" : "adjust",
-      title: over.length > 0 ? `${part.name}: ${names} takes ${over.map(({ name }) => name).join(", ")} beyond the rating` : `${part.name}: ${names} moves B+ by ${percent(share)}`,
-      why: share > 0 ? `Capacitors, tubes and resistors behind it bear more than they were chosen for.${sudden}` : "Stages behind it lose voltage.",
+      title:
+        over.length > 0
+          ? `${part.name}: ${names} takes ${over.map(({ name }) => name).join(", ")} beyond the rating`
+          : `${part.name}: ${names} moves B+ by ${percent(share)}`,
+      why:
+        share > 0
+          ? `Capacitors, tubes and resistors behind it bear more than they were chosen for.${sudden}`
+          : "Stages behind it lose voltage.",
       action: `${fix === undefined ? "Go back to the original type, or correct the supply." : fix.text}${over.length > 0 ? ` Fit capacitors rated above the figures shown.` : ""}`,
       ...(fix === undefined ? {} : { order: [{ what: fix.what, quantity: 1, for: part.name, why: "original B+" }] }),
       holds: over.length > 0 ? "full-line" : "service",
@@ -85,7 +125,15 @@ function asOriginal(element: Element, { device, emission }: PartState): Element[
     case "gas-diode":
       return [{ ...base, kind: "gas-diode", dropVolts: device.dropVolts, ohms: device.ohms }];
     case "selenium":
-      return [{ ...base, kind: "selenium", plates: device.plates, kneeVoltsPerPlate: device.kneeVoltsPerPlate, ohmsPerPlate: device.ohmsPerPlate }];
+      return [
+        {
+          ...base,
+          kind: "selenium",
+          plates: device.plates,
+          kneeVoltsPerPlate: device.kneeVoltsPerPlate,
+          ohmsPerPlate: device.ohmsPerPlate,
+        },
+      ];
     case "silicon":
       return [{ ...base, kind: "diode", saturationAmps: device.saturationAmps, emission: device.emission, ohms: device.ohms }];
     default:
@@ -97,7 +145,9 @@ function overRated(model: ChassisModel, life: Life): { name: string; most: numbe
   const loads = stresses(model, life);
   return allIn(model, life, "capacitor").flatMap(({ part, state }) => {
     const most = worst(loads.get(part.id), "maxVolts")?.maxVolts ?? 0;
-    return state.ratedVolts !== undefined && state.ratedVoltsKind !== "ac" && most > state.ratedVolts ? [{ name: part.name, most, rated: state.ratedVolts }] : [];
+    return state.ratedVolts !== undefined && state.ratedVoltsKind !== "ac" && most > state.ratedVolts
+      ? [{ name: part.name, most, rated: state.ratedVolts }]
+      : [];
   });
 }
 
@@ -105,28 +155,50 @@ function overRated(model: ChassisModel, life: Life): { name: string; most: numbe
  * Resistance that brings the output back, found by trying: the charging pulses make it drop far more than its ohms times the
  * direct current. It stands in series with each diode here, which is the same as one between the rectifier and the first capacitor.
  */
-function seriesResistor(model: ChassisModel, life: Life, solved: Extract<Solved, { ok: true }>, part: Part, output: { name: string; before: number; after: number }): { text: string; what: string } | undefined {
+function seriesResistor(
+  model: ChassisModel,
+  life: Life,
+  solved: Extract<Solved, { ok: true }>,
+  part: Part,
+  output: { name: string; before: number; after: number },
+): { text: string; what: string } | undefined {
   const current = outputAmps(model, life, part)?.amps ?? 0;
   if (current <= 0 || part.lives[life].device?.kind !== "silicon") return undefined;
-  const withOhms = (extra: number) => altered(model, solved, (element, owner) => [owner === part.id && element.kind === "diode" ? { ...element, ohms: element.ohms + extra } : element]);
-  let [low, high] = [{ ohms: 0, volts: output.after }, { ohms: (output.after - output.before) / current, volts: Number.NaN }];
-  for (let turn = 0; turn < TRIES; turn++) {
+  const withOhms = (extra: number) =>
+    altered(model, solved, (element, owner) => [
+      owner === part.id && element.kind === "diode" ? { ...element, ohms: element.ohms + extra } : element,
+    ]);
+  const near = (reached: number) => Math.abs(reached - output.before) < NEAR * Math.abs(output.before);
+  let [low, high] = [
+    { ohms: 0, volts: output.after },
+    { ohms: (FIRST_GUESS * (output.after - output.before)) / current, volts: Number.NaN },
+  ];
+  for (let turn = 0; turn < TRIES && !near(low.volts) && !near(high.volts); turn++) {
     const trial = turn === 0 ? high.ohms : low.ohms + ((high.ohms - low.ohms) * (low.volts - output.before)) / (low.volts - high.volts);
     const reached = withOhms(trial)?.points.get(output.name)?.meanVolts;
     if (reached === undefined || !Number.isFinite(reached)) return undefined;
-    if (turn === 0) high = { ohms: trial, volts: reached };
-    else if (reached > output.before) low = { ohms: trial, volts: reached };
-    else high = { ohms: trial, volts: reached };
+    if (turn === 0 || reached <= output.before) high = { ohms: trial, volts: reached };
+    else low = { ohms: trial, volts: reached };
   }
-  const value = nearestPreferred(Math.max(1, Math.abs(low.volts - output.before) < Math.abs(high.volts - output.before) ? low.ohms : high.ohms), "E12");
+  const value = nearestPreferred(
+    Math.max(1, Math.abs(low.volts - output.before) < Math.abs(high.volts - output.before) ? low.ohms : high.ohms),
+    "E12",
+  );
   const steady = withOhms(value);
-  const heat = value * model.elementsOf(solved.compiled, part.id).reduce((sum, id) => sum + (steady?.elements.get(id)?.rmsAmps ?? 0) ** 2, 0);
+  const heat =
+    value * model.elementsOf(solved.compiled, part.id).reduce((sum, id) => sum + (steady?.elements.get(id)?.rmsAmps ?? 0) ** 2, 0);
   const rating = nextRating(2 * heat, RESISTOR_WATTS);
   const where = `${ohms(value)}, ${watts(rating)} (it bears ${watts(heat)} RMS)`;
-  return { text: `${where}, between the rectifier and the first capacitor brings ${output.name} back to ${volts(steady?.points.get(output.name)?.meanVolts ?? output.before)} at ${amps(current)}; trim it under load.`, what: `wirewound resistor ${ohms(value)} ${watts(rating)}, flameproof` };
+  return {
+    text: `${where}, between the rectifier and the first capacitor brings ${output.name} back to ${volts(steady?.points.get(output.name)?.meanVolts ?? output.before)} at ${amps(current)}; trim it under load.`,
+    what: `wirewound resistor ${ohms(value)} ${watts(rating)}, flameproof`,
+  };
 }
 
-function heaterChange(original: PartState, state: PartState): Pick<Finding, "severity" | "title" | "found" | "shouldBe" | "why" | "action" | "holds"> | undefined {
+function heaterChange(
+  original: PartState,
+  state: PartState,
+): Pick<Finding, "severity" | "title" | "found" | "shouldBe" | "why" | "action" | "holds"> | undefined {
   const [was, is] = [original.heater, state.heater];
   if (was === undefined || is === undefined || (is.volts === was.volts && is.amps <= 1.1 * was.amps)) return undefined;
   return {

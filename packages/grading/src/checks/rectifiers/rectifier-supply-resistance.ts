@@ -1,14 +1,14 @@
+import { nearestPreferred } from "@underchassis/calc";
+import { primaryOf } from "../../compile/elements.ts";
 import type { ChassisModel, Check, Finding, Life, PartState } from "../../model/index.ts";
+import { WINDING_GUESS } from "../../resolve/defaults.ts";
 import { atLeast } from "../shared/figure.ts";
 import { allIn, endsOf } from "../shared/layout.ts";
 import { judgedLives } from "../shared/lives.ts";
 import { isTube, rectifierPoints, rectifiersIn, reservoirs } from "../shared/rectifierSide.ts";
 import { good, report } from "../shared/report.ts";
-import { primaryOf } from "../../compile/elements.ts";
-import { WINDING_GUESS } from "../../resolve/defaults.ts";
-import { nextRating, ohms, RESISTOR_WATTS, watts } from "../shared/words.ts";
 import { stresses, worst } from "../shared/stress.ts";
-import { nearestPreferred } from "@underchassis/calc";
+import { nextRating, ohms, RESISTOR_WATTS, watts } from "../shared/words.ts";
 
 interface SupplyResistance {
   ohms: number;
@@ -32,14 +32,47 @@ export const rectifierSupplyResistance: Check = {
       rectifiersIn(model, life).flatMap(({ part, state }): Finding[] => {
         if (!isTube(state) || reservoirs(model, life, state).length === 0) return [];
         const plates = rectifierPoints(state).plates.flatMap((plate) => resistanceAt(model, life, plate) ?? []);
-        const supply = plates.reduce<SupplyResistance | undefined>((least, one) => (least === undefined || one.ohms < least.ohms ? one : least), undefined);
+        const supply = plates.reduce<SupplyResistance | undefined>(
+          (least, one) => (least === undefined || one.ohms < least.ohms ? one : least),
+          undefined,
+        );
         const limit = supply === undefined ? undefined : limitOf(model, state, supply.plateVolts);
         if (supply === undefined || limit === undefined) return [];
-        const figures = [atLeast(supply.ohms, limit, { label: `supply resistance of each plate of ${part.name}`, unit: "ohm", how: supply.how, source: state.limits?.source ?? "rc-30", ...(supply.measured ? {} : { low: supply.ohms * (1 - WINDING_GUESS.minus), high: supply.ohms * (1 + WINDING_GUESS.plus) }) })];
-        const base = { found: `${ohms(supply.ohms)} a plate${supply.measured ? "" : " (windings not measured)"}`, shouldBe: `at least ${ohms(limit)}`, figures };
-        const guessed = !supply.measured && supply.ohms * (1 + WINDING_GUESS.plus) >= limit && supply.ohms * (1 - WINDING_GUESS.minus) < limit;
-        if (guessed) return [report(rectifierSupplyResistance, life, part, { ...base, severity: "unmeasured", title: `Supply resistance of ${part.name} rests on a guess`, why: "The guess is too rough to tell which side of the limit it lies on.", action: "Measure the primary and the high-voltage winding, unplugged and discharged, end to end.", cautions: [] })];
-        if (supply.ohms >= limit) return [good(rectifierSupplyResistance, life, part, { ...base, title: `Supply resistance suits ${part.name}`, why: "Winding and primary together keep the pulses down." })];
+        const figures = [
+          atLeast(supply.ohms, limit, {
+            label: `supply resistance of each plate of ${part.name}`,
+            unit: "ohm",
+            how: supply.how,
+            source: state.limits?.source ?? "rc-30",
+            ...(supply.measured ? {} : { low: supply.ohms * (1 - WINDING_GUESS.minus), high: supply.ohms * (1 + WINDING_GUESS.plus) }),
+          }),
+        ];
+        const base = {
+          found: `${ohms(supply.ohms)} a plate${supply.measured ? "" : " (windings not measured)"}`,
+          shouldBe: `at least ${ohms(limit)}`,
+          figures,
+        };
+        const guessed =
+          !supply.measured && supply.ohms * (1 + WINDING_GUESS.plus) >= limit && supply.ohms * (1 - WINDING_GUESS.minus) < limit;
+        if (guessed)
+          return [
+            report(rectifierSupplyResistance, life, part, {
+              ...base,
+              severity: "unmeasured",
+              title: `Supply resistance of ${part.name} rests on a guess`,
+              why: "The guess is too rough to tell which side of the limit it lies on.",
+              action: "Measure the primary and the high-voltage winding, unplugged and discharged, end to end.",
+              cautions: [],
+            }),
+          ];
+        if (supply.ohms >= limit)
+          return [
+            good(rectifierSupplyResistance, life, part, {
+              ...base,
+              title: `Supply resistance suits ${part.name}`,
+              why: "Winding and primary together keep the pulses down.",
+            }),
+          ];
         const add = nearestPreferred(limit - supply.ohms, "E12", "up");
         const rms = worst(stresses(model, life).get(part.id), "rmsAmps")?.rmsAmps ?? 0;
         const heat = nextRating(Math.max(1, 2 * rms * rms * add), RESISTOR_WATTS);
@@ -51,7 +84,14 @@ export const rectifierSupplyResistance: Check = {
             why: "Pulses into the first capacitor exceed what the tube is published for.",
             action: `Add ${ohms(add)}, ${watts(heat)}, in each plate lead, or lower the first capacitor.`,
             holds: "service",
-            order: [{ what: `wirewound resistor ${ohms(add)} ${watts(heat)}`, quantity: rectifierPoints(state).plates.length, for: part.name, why: "plate supply resistance" }],
+            order: [
+              {
+                what: `wirewound resistor ${ohms(add)} ${watts(heat)}`,
+                quantity: rectifierPoints(state).plates.length,
+                for: part.name,
+                why: "plate supply resistance",
+              },
+            ],
           }),
         ];
       }),
@@ -70,7 +110,8 @@ function resistanceAt(model: ChassisModel, life: Life, plate: string): SupplyRes
     if (other === undefined || value === undefined || value > 10e3 || part.kind === "thermistor") continue;
     const behind = windingAt(model, life, other);
     if (behind !== undefined) return { ...behind, ohms: behind.ohms + value, how: `${behind.how} + ${part.name}` };
-    if (model.isolation === "transformerless") return { ohms: value, how: `${part.name} in the plate lead`, measured: true, plateVolts: model.line.designVolts };
+    if (model.isolation === "transformerless")
+      return { ohms: value, how: `${part.name} in the plate lead`, measured: true, plateVolts: model.line.designVolts };
   }
   return undefined;
 }
@@ -83,7 +124,12 @@ function windingAt(model: ChassisModel, life: Life, point: string): SupplyResist
     const ratio = winding.ratedVolts / primary.ratedVolts;
     const side = winding.centerTapped ? winding.ohms / 2 : winding.ohms;
     const measured = [winding, primary].every(({ ohmsFrom }) => ohmsFrom === "measurement" || ohmsFrom === "marking");
-    return { ohms: side + ratio * ratio * primary.ohms, how: `${winding.centerTapped ? "half the winding" : "winding"} ${ohms(side)} + (${ratio.toFixed(2)})^2 x primary ${ohms(primary.ohms)}`, measured, plateVolts: winding.ratedVolts };
+    return {
+      ohms: side + ratio * ratio * primary.ohms,
+      how: `${winding.centerTapped ? "half the winding" : "winding"} ${ohms(side)} + (${ratio.toFixed(2)})^2 x primary ${ohms(primary.ohms)}`,
+      measured,
+      plateVolts: winding.ratedVolts,
+    };
   }
   return undefined;
 }

@@ -3,7 +3,8 @@ import { modelOf } from "../../testing/model.ts";
 import { universalParts } from "../../testing/supply.ts";
 import { seleniumRectifier } from "./selenium-rectifier.ts";
 
-const run = (v1: Parameters<typeof universalParts>[0]) => seleniumRectifier.run(modelOf({ parts: universalParts(v1), reference: "B-", chassis: { isolation: "transformerless" } }));
+const run = (v1: Parameters<typeof universalParts>[0]) =>
+  seleniumRectifier.run(modelOf({ parts: universalParts(v1), reference: "B-", chassis: { isolation: "transformerless" } }));
 const stack = { type: "selenium 130 V 65 mA", pins: { a: "plate", b: "B+1" } };
 
 describe("selenium-rectifier", () => {
@@ -18,7 +19,10 @@ describe("selenium-rectifier", () => {
   });
 
   it("forbids power on a shorted one", () => {
-    expect(run({ V1: { ...stack, measured: { condition: "shorted" } } })[0]).toMatchObject({ severity: "danger", holds: "current-limited" });
+    expect(run({ V1: { ...stack, measured: { condition: "shorted" } } })[0]).toMatchObject({
+      severity: "danger",
+      holds: "current-limited",
+    });
   });
 
   it("does not apply to tubes, nor to a stack that silicon has replaced", () => {

@@ -21,20 +21,49 @@ export const seleniumRectifier: Check = {
   sources: ["selenium-text", "army-selenium-warning", "from-memory"],
   cautions: ["selenium-fumes", "high-voltage-stored-charge"],
   run(model) {
-    return judgedLives(model).flatMap((life) => partsIn(model, life, "rectifier").flatMap(({ part, state }) => (state.device?.kind === "selenium" ? [judge(model, life, part, state.device.plates)] : [])));
+    return judgedLives(model).flatMap((life) =>
+      partsIn(model, life, "rectifier").flatMap(({ part, state }) =>
+        state.device?.kind === "selenium" ? [judge(model, life, part, state.device.plates)] : [],
+      ),
+    );
   },
 };
 
 function judge(model: ChassisModel, life: Life, part: Part, plates: number): Finding {
   if (part.measured?.condition === "shorted" && part.change === "none") {
-    return report(seleniumRectifier, life, part, { severity: "danger", title: `${part.name} is shorted`, found: "a shorted selenium stack", shouldBe: "a rectifier", why: "It passes alternating current into the filters, burns, and gives off poisonous fumes.", action: "Do not power it. Fit silicon with a series resistor; check filters and surge resistor.", holds: "current-limited" });
+    return report(seleniumRectifier, life, part, {
+      severity: "danger",
+      title: `${part.name} is shorted`,
+      found: "a shorted selenium stack",
+      shouldBe: "a rectifier",
+      why: "It passes alternating current into the filters, burns, and gives off poisonous fumes.",
+      action: "Do not power it. Fit silicon with a series resistor; check filters and surge resistor.",
+      holds: "current-limited",
+    });
   }
   const drop = conductionDrop(model, life, part.id);
   const current = outputAmps(model, life, part)?.amps ?? 0;
-  const figures: Figure[] = drop === undefined ? [] : [figure("drop of the stack while it conducts", drop, "V", `mean over the conducting part of the period, ${plates} plates, new; aged ones drop 10 to 25 V`, "from-memory")];
-  const value = drop === undefined || current === 0 ? undefined : Math.max(LEAST_OHMS, nearestPreferred(Math.max(1, drop - SILICON_VOLTS) / current, "E12"));
+  const figures: Figure[] =
+    drop === undefined
+      ? []
+      : [
+          figure(
+            "drop of the stack while it conducts",
+            drop,
+            "V",
+            `mean over the conducting part of the period, ${plates} plates, new; aged ones drop 10 to 25 V`,
+            "from-memory",
+          ),
+        ];
+  const value =
+    drop === undefined || current === 0
+      ? undefined
+      : Math.max(LEAST_OHMS, nearestPreferred(Math.max(1, drop - SILICON_VOLTS) / current, "E12"));
   const rating = value === undefined ? 5 : nextRating(Math.max(5, 2 * (1.8 * current) ** 2 * value), RESISTOR_WATTS);
-  const fix = value === undefined ? "silicon of 1000 V 1 A with a series resistor" : `silicon of 1000 V 1 A with ${ohms(value)}, ${watts(rating)}, in series`;
+  const fix =
+    value === undefined
+      ? "silicon of 1000 V 1 A with a series resistor"
+      : `silicon of 1000 V 1 A with ${ohms(value)}, ${watts(rating)}, in series`;
   return report(seleniumRectifier, life, part, {
     severity: "watch",
     title: `${part.name} is a selenium stack`,

@@ -12,7 +12,8 @@ const equalisers = (n: number): Parts => [
   { name: `R${n}A`, kind: "resistor", marked: "470 kohm 1 W", between: [`plate ${n}`, `mid ${n}`] },
   { name: `R${n}B`, kind: "resistor", marked: "470 kohm 1 W", between: [`mid ${n}`, "B+1"] },
 ];
-const run = (type: string, more: Parts = []) => seriesDiodes.run(modelOf({ parts: supplyParts({ V1: null }, [...leg(1, type), ...leg(2, type), ...more]) }));
+const run = (type: string, more: Parts = []) =>
+  seriesDiodes.run(modelOf({ parts: supplyParts({ V1: null }, [...leg(1, type), ...leg(2, type), ...more]) }));
 
 describe("series-diodes", () => {
   it("finds both strings, and too little rating without equalising", () => {

@@ -24,7 +24,9 @@ export const seriesDiodes: Check = {
   sources: ["from-memory", "silicon-diode-sheets"],
   cautions: ["high-voltage-stored-charge"],
   run(model) {
-    return livesTouching(model, "rectifier", "resistor", "capacitor").flatMap((life) => strings(model, life).flatMap((string) => judge(model, life, string)));
+    return livesTouching(model, "rectifier", "resistor", "capacitor").flatMap((life) =>
+      strings(model, life).flatMap((string) => judge(model, life, string)),
+    );
   },
 };
 
@@ -32,7 +34,13 @@ export const seriesDiodes: Check = {
 function strings(model: ChassisModel, life: Life): Placed[][] {
   const diodes = allIn(model, life, "rectifier").filter(({ state }) => state.device?.kind === "silicon" && endsOf(state) !== undefined);
   const bare = (point: string, pair: readonly Placed[]) =>
-    allIn(model, life).every((placed) => pair.includes(placed) || pair.some(({ part }) => part === placed.part) || !Object.values(placed.state.pins).includes(point) || isAcross(placed, pair));
+    allIn(model, life).every(
+      (placed) =>
+        pair.includes(placed) ||
+        pair.some(({ part }) => part === placed.part) ||
+        !Object.values(placed.state.pins).includes(point) ||
+        isAcross(placed, pair),
+    );
   const next = new Map<Placed, Placed>();
   for (const diode of diodes) {
     const end = endsOf(diode.state)?.[1] ?? "";
@@ -50,10 +58,14 @@ function strings(model: ChassisModel, life: Life): Placed[][] {
     });
 }
 
-const samePair = (a: readonly string[] | undefined, b: readonly string[] | undefined) => a !== undefined && b !== undefined && a.every((point) => b.includes(point));
+const samePair = (a: readonly string[] | undefined, b: readonly string[] | undefined) =>
+  a !== undefined && b !== undefined && a.every((point) => b.includes(point));
 
 function isAcross(placed: Placed, diodes: readonly Placed[]): boolean {
-  return (placed.part.kind === "resistor" || placed.part.kind === "capacitor") && diodes.some(({ state }) => samePair(endsOf(placed.state), endsOf(state)));
+  return (
+    (placed.part.kind === "resistor" || placed.part.kind === "capacitor") &&
+    diodes.some(({ state }) => samePair(endsOf(placed.state), endsOf(state)))
+  );
 }
 
 function judge(model: ChassisModel, life: Life, string: readonly Placed[]): Finding[] {
@@ -62,14 +74,37 @@ function judge(model: ChassisModel, life: Life, string: readonly Placed[]): Find
   const total = stringInverse(model, life, string);
   const rated = Math.min(...string.map(({ state }) => state.limits?.peakInverseVolts ?? Number.POSITIVE_INFINITY));
   const names = string.map(({ part }) => part.name).join(", ");
-  const equalised = string.filter((diode) => allIn(model, life, "resistor").some((placed) => isAcross(placed, [diode]))).length === string.length;
-  const buffered = string.filter((diode) => allIn(model, life, "capacitor").some((placed) => isAcross(placed, [diode]))).length === string.length;
+  const equalised =
+    string.filter((diode) => allIn(model, life, "resistor").some((placed) => isAcross(placed, [diode]))).length === string.length;
+  const buffered =
+    string.filter((diode) => allIn(model, life, "capacitor").some((placed) => isAcross(placed, [diode]))).length === string.length;
   const share = equalised ? 1.1 / string.length : Math.max(UNEQUAL_SHARE, 1 / string.length);
-  const figures = total === undefined || !Number.isFinite(rated) ? [] : [atMost(share * total, rated, { label: "inverse voltage of the worst diode", unit: "V", how: `${share.toFixed(2)} of ${volts(total)} across the string at the highest line${equalised ? ", resistors equal within 10 %" : ", nothing that shares it out"}`, source: "from-memory" })];
+  const figures =
+    total === undefined || !Number.isFinite(rated)
+      ? []
+      : [
+          atMost(share * total, rated, {
+            label: "inverse voltage of the worst diode",
+            unit: "V",
+            how: `${share.toFixed(2)} of ${volts(total)} across the string at the highest line${equalised ? ", resistors equal within 10 %" : ", nothing that shares it out"}`,
+            source: "from-memory",
+          }),
+        ];
   const resistor = Number.isFinite(rated) ? nearestPreferred(OHMS_PER_VOLT * rated, "E12", "down") : 470e3;
-  const base = { found: `${names} in series, ${equalised ? "a resistor across each" : "no resistor across each"}, ${buffered ? "a capacitor across each" : "no capacitor across each"}`, shouldBe: `about ${ohms(resistor)} and ${farads(SHARE_FARADS)} across each, or avalanche types of one batch`, figures };
+  const base = {
+    found: `${names} in series, ${equalised ? "a resistor across each" : "no resistor across each"}, ${buffered ? "a capacitor across each" : "no capacitor across each"}`,
+    shouldBe: `about ${ohms(resistor)} and ${farads(SHARE_FARADS)} across each, or avalanche types of one batch`,
+    figures,
+  };
   const over = (figures[0]?.margin ?? 0) < 0;
-  if (!over && equalised) return [good(seriesDiodes, life, first.part, { ...base, title: `${names} share the inverse voltage`, why: "Resistors make the shares equal." })];
+  if (!over && equalised)
+    return [
+      good(seriesDiodes, life, first.part, {
+        ...base,
+        title: `${names} share the inverse voltage`,
+        why: "Resistors make the shares equal.",
+      }),
+    ];
   return [
     report(seriesDiodes, life, first.part, {
       ...base,
@@ -80,7 +115,12 @@ function judge(model: ChassisModel, life: Life, string: readonly Placed[]): Find
       ...(over ? { holds: "full-line" as const } : {}),
       order: [
         { what: `resistor ${ohms(resistor)} 0.5 W, high-voltage type`, quantity: string.length, for: names, why: "equalising" },
-        { what: `ceramic capacitor ${farads(SHARE_FARADS)} ${volts(Number.isFinite(rated) ? rated : 1000)}`, quantity: string.length, for: names, why: "equalising" },
+        {
+          what: `ceramic capacitor ${farads(SHARE_FARADS)} ${volts(Number.isFinite(rated) ? rated : 1000)}`,
+          quantity: string.length,
+          for: names,
+          why: "equalising",
+        },
       ],
     }),
   ];
@@ -97,7 +137,9 @@ function stringInverse(model: ChassisModel, life: Life, string: readonly Placed[
     const compiled = model.compile({ life, condition: condition.id, line: "high" });
     const [from, to] = [compiled.pointOf(end), compiled.pointOf(start)];
     if (from === undefined || to === undefined) return [];
-    const elements = compiled.network.elements.map((element) => (element.kind === "diode" ? { ...element, reverseOhms: LEAKAGE_OHMS } : element));
+    const elements = compiled.network.elements.map((element) =>
+      element.kind === "diode" ? { ...element, reverseOhms: LEAKAGE_OHMS } : element,
+    );
     try {
       return [solveSteady({ ...compiled.network, elements }, { hertz: model.line.hertz }).read({ quantity: "max-volts", from, to })];
     } catch (error) {

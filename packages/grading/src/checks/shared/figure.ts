@@ -9,7 +9,13 @@ export function figure(label: string, value: number | null, unit: string, how: s
 
 /** A number that must stay at or below a limit. The margin is the share of the limit that is left (negative: exceeded). */
 export function atMost(value: number, limit: number, basics: Basics): Figure {
-  return { ...basics, value, limit, limitKind: "maximum", margin: limit === 0 ? (value === 0 ? 0 : -1) : (limit - value) / Math.abs(limit) };
+  return {
+    ...basics,
+    value,
+    limit,
+    limitKind: "maximum",
+    margin: limit === 0 ? (value === 0 ? 0 : -1) : (limit - value) / Math.abs(limit),
+  };
 }
 
 /** A number that must reach at least a limit. The margin is how far it lies above, as a share of the limit. */

@@ -26,29 +26,39 @@ export function endsOf(state: PartState): readonly [string, string] | undefined 
   return a === undefined || b === undefined ? undefined : [a, b];
 }
 
-/** Pairs of points that a cord or wire joins. */
-function joints({ part, state }: Placed): (readonly [string, string])[] {
-  if (part.kind === "wire") {
+/** Pairs of points that are one: wires, cords, and places where a series part is missing. */
+function joints(model: ChassisModel, life: Life): (readonly [string, string])[] {
+  const pairs: (readonly [string, string])[] = [...model.joins];
+  for (const part of model.parts.values()) {
+    const state = part.lives[life];
     const ends = endsOf(state);
-    return ends === undefined ? [] : [ends];
+    const missing = part.joinedWhenAbsent && !state.present && state.open === undefined;
+    if (ends !== undefined && (missing || (part.kind === "wire" && state.present))) pairs.push(ends);
+    if (part.kind !== "cord" || !state.present) continue;
+    for (const conductor of state.earthed === true ? ["hot", "neutral", "earth"] : ["hot", "neutral"]) {
+      const [outer, inner] = [state.pins[`${conductor}-in`], state.pins[`${conductor}-out`]];
+      if (outer !== undefined && inner !== undefined) pairs.push([outer, inner]);
+    }
   }
-  if (part.kind !== "cord") return [];
-  return (state.earthed === true ? ["hot", "neutral", "earth"] : ["hot", "neutral"]).flatMap((conductor) => {
-    const [outer, inner] = [state.pins[`${conductor}-in`], state.pins[`${conductor}-out`]];
-    return outer === undefined || inner === undefined ? [] : [[outer, inner] as const];
-  });
+  return pairs;
 }
 
 /**
  * Points that hang together with a starting point through wires, cords and the parts that `through` lets pass, each with the
  * parts on the way to it.
  */
-export function reach(model: ChassisModel, life: Life, from: string, through: (placed: Placed) => boolean, stopAt: ReadonlySet<string> = new Set()): Map<string, Placed[]> {
-  const links = allIn(model, life).flatMap((placed) => {
-    const wired = joints(placed).map((pair) => ({ pair, via: undefined as Placed | undefined }));
+export function reach(
+  model: ChassisModel,
+  life: Life,
+  from: string,
+  through: (placed: Placed) => boolean,
+  stopAt: ReadonlySet<string> = new Set(),
+): Map<string, Placed[]> {
+  const links: { pair: readonly [string, string]; via?: Placed }[] = joints(model, life).map((pair) => ({ pair }));
+  for (const placed of allIn(model, life)) {
     const ends = placed.part.kind === "wire" || placed.part.kind === "cord" || !through(placed) ? undefined : endsOf(placed.state);
-    return ends === undefined ? wired : [...wired, { pair: ends, via: placed }];
-  });
+    if (ends !== undefined) links.push({ pair: ends, via: placed });
+  }
   const found = new Map<string, Placed[]>([[from, []]]);
   const queue = [from];
   for (let point = queue.shift(); point !== undefined; point = queue.shift()) {

@@ -32,7 +32,8 @@ export function lineCurrent(model: ChassisModel, life: Life, line: "high" | "act
     const watts = -figures.watts;
     const rmsAmps = Math.sqrt(figures.rmsAmps ** 2 + heater ** 2 + (2 * heater * watts) / lineVolts);
     const peakAmps = Math.max(Math.abs(figures.maxAmps), Math.abs(figures.minAmps)) + Math.SQRT2 * heater;
-    if (worst === undefined || rmsAmps > worst.rmsAmps) worst = { condition: condition.id, lineVolts, rmsAmps, peakAmps, watts: watts + heater * lineVolts, stringAmps: heater };
+    if (worst === undefined || rmsAmps > worst.rmsAmps)
+      worst = { condition: condition.id, lineVolts, rmsAmps, peakAmps, watts: watts + heater * lineVolts, stringAmps: heater };
   }
   return worst;
 }
@@ -41,6 +42,8 @@ export function lineCurrent(model: ChassisModel, life: Life, line: "high" | "act
 function stringOf(model: ChassisModel, life: Life): number {
   if (model.isolation !== "transformerless") return 0;
   const parts = allIn(model, life);
-  const modelled = parts.some(({ part }) => (part.kind === "load" || part.kind === "resistor") && /heater|filament|string/i.test(`${part.role ?? ""} ${part.name}`));
+  const modelled = parts.some(
+    ({ part }) => (part.kind === "load" || part.kind === "resistor") && /heater|filament|string/i.test(`${part.role ?? ""} ${part.name}`),
+  );
   return modelled ? 0 : Math.max(0, ...parts.map(({ state }) => state.heater?.amps ?? 0));
 }

@@ -28,7 +28,9 @@ export function lineSide(model: ChassisModel, life: Life): LineSide {
   const touched = model.isolation === "transformer" ? [model.reference, earth] : ["chassis", "cabinet", earth];
   const frame = new Set(touched.flatMap((point) => [...reach(model, life, point, () => false).keys()]));
   return {
-    known: allIn(model, life).some(({ state }) => Object.values(state.pins).includes(hotPoint) || (state.windings ?? []).some(({ points }) => points.includes(hotPoint))),
+    known: allIn(model, life).some(
+      ({ state }) => Object.values(state.pins).includes(hotPoint) || (state.windings ?? []).some(({ points }) => points.includes(hotPoint)),
+    ),
     hot,
     neutral,
     frame,
@@ -39,7 +41,7 @@ export function lineSide(model: ChassisModel, life: Life): LineSide {
 
 function seriesParts(points: ReadonlyMap<string, readonly Placed[]>): Placed[] {
   const deepest = new Map<Placed["part"], { placed: Placed; depth: number }>();
-  for (const way of points.values()) way.forEach((placed, depth) => deepest.set(placed.part, { placed, depth }));
+  for (const way of points.values()) for (const [depth, placed] of way.entries()) deepest.set(placed.part, { placed, depth });
   return [...deepest.values()].sort((a, b) => a.depth - b.depth).map(({ placed }) => placed);
 }
 
@@ -51,7 +53,8 @@ export function lineDuty({ part, state }: Placed, side: LineSide): "line-to-chas
     const other = (index: number) => ends[1 - index] ?? "";
     const [hot, neutral] = [on(side.hot), on(side.neutral)];
     if (hot >= 0 && side.neutral.has(other(hot))) return "across-line";
-    for (const index of [hot, neutral]) if (index >= 0 && side.frame.has(other(index)) && !side.frame.has(ends[index] ?? "")) return "line-to-chassis";
+    for (const index of [hot, neutral])
+      if (index >= 0 && side.frame.has(other(index)) && !side.frame.has(ends[index] ?? "")) return "line-to-chassis";
   }
   return part.duty === "line-to-chassis" || part.duty === "across-line" ? part.duty : undefined;
 }

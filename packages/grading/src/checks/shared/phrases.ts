@@ -1,6 +1,16 @@
 import { type Dimension, formatQuantity } from "@underchassis/calc";
 
-const DIMENSION: Readonly<Record<string, Dimension>> = { V: "voltage", A: "current", ohm: "resistance", F: "capacitance", H: "inductance", W: "power", J: "energy", Hz: "frequency", s: "time" };
+const DIMENSION: Readonly<Record<string, Dimension>> = {
+  V: "voltage",
+  A: "current",
+  ohm: "resistance",
+  F: "capacitance",
+  H: "inductance",
+  W: "power",
+  J: "energy",
+  Hz: "frequency",
+  s: "time",
+};
 
 /** A value in a base unit as texts write it; a bare ratio with three digits. */
 export function withUnit(value: number, unit: string): string {

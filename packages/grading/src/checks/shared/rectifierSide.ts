@@ -14,16 +14,22 @@ export function rectifierPoints(state: PartState): { plates: string[]; cathode: 
   return plates.length > 0 ? { plates, cathode: pins.cathode } : { plates: pins.a === undefined ? [] : [pins.a], cathode: pins.b };
 }
 
-/**
- * Capacitors that a rectifier charges directly: on its cathode, with nothing between but wire, fuses, switches and surge
- * resistors. None when a choke comes first.
- */
-export function reservoirs(model: ChassisModel, life: Life, state: PartState): Placed[] {
+/** Points that a rectifier's cathode feeds without a filter between: through wire, fuses, switches and surge resistors. */
+export function outputPoints(model: ChassisModel, life: Life, state: PartState): ReadonlySet<string> {
   const { cathode } = rectifierPoints(state);
-  if (cathode === undefined) return [];
+  if (cathode === undefined) return new Set();
   const passes = ({ part, state: own }: Placed) =>
-    part.kind === "fuse" || part.kind === "breaker" || part.kind === "switch" || (part.kind === "resistor" && (own.main?.value ?? Number.POSITIVE_INFINITY) <= SURGE_RESISTOR_OHMS);
-  const output = reach(model, life, cathode, passes, new Set([model.reference]));
+    part.kind === "fuse" ||
+    part.kind === "breaker" ||
+    part.kind === "switch" ||
+    (part.kind === "resistor" && (own.main?.value ?? Number.POSITIVE_INFINITY) <= SURGE_RESISTOR_OHMS);
+  return new Set(reach(model, life, cathode, passes, new Set([model.reference])).keys());
+}
+
+/** Capacitors that a rectifier charges directly. None when a choke comes first. */
+export function reservoirs(model: ChassisModel, life: Life, state: PartState): Placed[] {
+  const output = outputPoints(model, life, state);
+  if (output.size === 0) return [];
   return allIn(model, life, "capacitor").filter(({ state: own }) => {
     const ends = endsOf(own);
     return (own.main?.value ?? 0) >= LEAST_RESERVOIR_FARADS && ends !== undefined && ends.filter((point) => output.has(point)).length === 1;
@@ -33,8 +39,12 @@ export function reservoirs(model: ChassisModel, life: Life, state: PartState): P
 /** Mean current of a rectifier, all plates together, in the condition where it is largest, at the highest line. */
 export function outputAmps(model: ChassisModel, life: Life, part: Part): { condition: string; amps: number } | undefined {
   const sums = new Map<string, number>();
-  for (const { condition, meanAmps } of stresses(model, life).get(part.id) ?? []) sums.set(condition, (sums.get(condition) ?? 0) + Math.abs(meanAmps));
-  return [...sums].reduce<{ condition: string; amps: number } | undefined>((best, [condition, amps]) => (best === undefined || amps > best.amps ? { condition, amps } : best), undefined);
+  for (const { condition, meanAmps } of stresses(model, life).get(part.id) ?? [])
+    sums.set(condition, (sums.get(condition) ?? 0) + Math.abs(meanAmps));
+  return [...sums].reduce<{ condition: string; amps: number } | undefined>(
+    (best, [condition, amps]) => (best === undefined || amps > best.amps ? { condition, amps } : best),
+    undefined,
+  );
 }
 
 /** True for tubes with a cathode or filament to heat. */
@@ -44,5 +54,8 @@ export function isTube(state: PartState): boolean {
 
 /** Rectifiers that a question is put to in a life: for a plan, those that it touches or whose reservoir it touches. */
 export function rectifiersIn(model: ChassisModel, life: Life): Placed[] {
-  return allIn(model, life, "rectifier").filter(({ part, state }) => life !== "planned" || part.change === "planned" || reservoirs(model, life, state).some((placed) => placed.part.change === "planned"));
+  return allIn(model, life, "rectifier").filter(
+    ({ part, state }) =>
+      life !== "planned" || part.change === "planned" || reservoirs(model, life, state).some((placed) => placed.part.change === "planned"),
+  );
 }

@@ -72,11 +72,23 @@ export function stresses(model: ChassisModel, life: Life, line: Line = "high"): 
 }
 
 /** The entry of a part in which one figure is largest. */
-export function worst(entries: readonly Stress[] | undefined, by: "maxVolts" | "inverseVolts" | "watts" | "rmsAmps" | "peakAmps" | "meanAmps" | "rippleVolts"): Stress | undefined {
-  return entries?.reduce<Stress | undefined>((best, entry) => (best === undefined || Math.abs(entry[by]) > Math.abs(best[by]) ? entry : best), undefined);
+export function worst(
+  entries: readonly Stress[] | undefined,
+  by: "maxVolts" | "inverseVolts" | "watts" | "rmsAmps" | "peakAmps" | "meanAmps" | "rippleVolts",
+): Stress | undefined {
+  return entries?.reduce<Stress | undefined>(
+    (best, entry) => (best === undefined || Math.abs(entry[by]) > Math.abs(best[by]) ? entry : best),
+    undefined,
+  );
 }
 
 export function lineVoltsOf(model: ChassisModel, line: Line): number {
   const { line: supply } = model;
-  return line === "high" ? supply.highVolts : line === "low" ? supply.lowVolts : line === "design" ? supply.designVolts : supply.actualVolts;
+  return line === "high"
+    ? supply.highVolts
+    : line === "low"
+      ? supply.lowVolts
+      : line === "design"
+        ? supply.designVolts
+        : supply.actualVolts;
 }

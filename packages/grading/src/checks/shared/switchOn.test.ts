@@ -1,6 +1,7 @@
+import { transient } from "@underchassis/calc";
 import { describe, expect, it } from "vitest";
 import { modelOf } from "../../testing/model.ts";
-import { supplyParts, universalParts } from "../../testing/supply.ts";
+import { siliconSupply, supplyParts, universalParts } from "../../testing/supply.ts";
 import { lineCurrent } from "./lineCurrent.ts";
 import { lineSide } from "./lineSide.ts";
 import { switchOn } from "./switchOn.ts";
@@ -21,6 +22,35 @@ describe("switchOn", () => {
     // 1/2 * 47 uF * (about 176 V)^2 = 0.73 J; over 47.5 ohm 0.0153 A2s.
     expect(surge?.filterJoules).toBeCloseTo(0.73, 1);
     expect(surge?.lineAmpsSquaredSeconds).toBeCloseTo(0.0153, 3);
+  });
+
+  it.each([
+    ["full-wave silicon behind a transformer", () => modelOf({ parts: siliconSupply("silicon 1000 V 1 A") })],
+    [
+      "half-wave silicon on the line",
+      () =>
+        modelOf({
+          parts: universalParts({ V1: { type: "silicon 1000 V 1 A", pins: { a: "plate", b: "B+1" } } }),
+          reference: "B-",
+          chassis: { isolation: "transformerless" },
+        }),
+    ],
+  ])("bounds what marching through the first cycles from empty filters gives: %s", (_, build) => {
+    const model = build();
+    const surge = switchOn(model, "restored", { hot: true });
+    const { network } = model.compile({ life: "restored", condition: "operating", line: "high" });
+    const elements = network.elements.filter(({ kind }) => kind !== "current-source");
+    const march = [0.5, 1, 1.5].map((phase) =>
+      transient({ ...network, elements }, { durationSeconds: 0.08, stepSeconds: 1 / 60 / 256, phaseRadians: phase * Math.PI }).elements.get(
+        "line",
+      ),
+    );
+    const peak = Math.max(...march.map((line) => Math.max(line?.maxAmps ?? 0, -(line?.minAmps ?? 0))));
+    expect((surge?.linePeakAmps ?? 0) / peak).toBeGreaterThan(0.99);
+    expect((surge?.linePeakAmps ?? 0) / peak).toBeLessThan(1.12);
+    const integral = Math.max(...march.map((line) => line?.i2t ?? 0));
+    expect((surge?.lineAmpsSquaredSeconds ?? 0) / integral).toBeGreaterThan(1);
+    expect((surge?.lineAmpsSquaredSeconds ?? 0) / integral).toBeLessThan(1.8);
   });
 
   it("passes nothing through cold cathodes", () => {

@@ -1,7 +1,7 @@
 import { CircuitError, type Element, type ElementFigures, solveSteady } from "@underchassis/calc";
 import { LINE } from "../../compile/compile.ts";
-import type { ChassisModel, CompiledNetwork, Life } from "../../model/index.ts";
 import { isIn } from "../../compile/presence.ts";
+import type { ChassisModel, CompiledNetwork, Life } from "../../model/index.ts";
 import { poweredConditions } from "./stress.ts";
 
 /** Resistance that stands for an empty capacitor at the instant of switching on; small beside any winding. */
@@ -54,7 +54,11 @@ function solveSwitchOn(model: ChassisModel, life: Life, { hot, bridged }: Option
   const solved = model.solve({ life, condition: condition.id, line: "high" });
   if (!solved.ok || solved.steady.elements.get(LINE) === undefined) return undefined;
   const { compiled } = solved;
-  const cold = new Set([...model.parts.values()].filter((part) => part.kind === "rectifier" && part.lives[life].heater !== undefined && isIn(part, part.lives[life], condition)).map(({ id }) => id));
+  const cold = new Set(
+    [...model.parts.values()]
+      .filter((part) => part.kind === "rectifier" && part.lives[life].heater !== undefined && isIn(part, part.lives[life], condition))
+      .map(({ id }) => id),
+  );
   let filterJoules = 0;
   const elements = compiled.network.elements.flatMap((element): Element[] => {
     const origin = compiled.origins.get(element.id);
@@ -65,11 +69,15 @@ function solveSwitchOn(model: ChassisModel, life: Life, { hot, bridged }: Option
       if (Math.abs(figures?.meanVolts ?? 0) > 0.5 * crest) filterJoules += 0.5 * element.farads * crest ** 2;
       return [{ kind: "resistor", id: element.id, nodes: element.nodes, ohms: Math.max(EMPTY_OHMS, element.esrOhms ?? 0) }];
     }
-    if (element.kind === "thermistor") return [{ kind: "resistor", id: element.id, nodes: element.nodes, ohms: bridged?.has(element.id) === true ? EMPTY_OHMS : element.r25Ohms }];
+    if (element.kind === "thermistor")
+      return [
+        { kind: "resistor", id: element.id, nodes: element.nodes, ohms: bridged?.has(element.id) === true ? EMPTY_OHMS : element.r25Ohms },
+      ];
     if (!hot && origin !== undefined && cold.has(origin.part) && origin.aspect !== "heater") return [];
     if (!hot && element.kind === "resistor" && origin?.aspect === "heater") return [{ ...element, ohms: element.ohms * COLD_HEATER_SHARE }];
     // Amplifier tubes and constant loads draw nothing from empty filters.
-    if (element.kind === "triode" || element.kind === "pentode" || element.kind === "current-source" || element.kind === "gas-regulator") return [];
+    if (element.kind === "triode" || element.kind === "pentode" || element.kind === "current-source" || element.kind === "gas-regulator")
+      return [];
     return [element];
   });
   try {

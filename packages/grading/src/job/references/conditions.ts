@@ -6,13 +6,13 @@ import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import { type PartNames, partNames } from "./partIndex.ts";
 
 /** Conditions that every job has. */
-export const STANDING_CONDITIONS: readonly string[] = ["cold", "tubes-out", "standby", "operating"];
+const STANDING_CONDITIONS: readonly string[] = ["cold", "tubes-out", "standby", "operating"];
 const IN_SOCKETS: readonly string[] = ["tube", "rectifier", "regulator-tube"];
 
 /** Conditions that readings and parts name, and the tubes, switches and loads that conditions name. */
 export function checkConditions(context: ReferenceContext): void {
   const root = recordOf(context.job.value);
-  const known = [...new Set([...STANDING_CONDITIONS, ...Object.keys(recordOf(root["conditions"]))])];
+  const known = [...new Set([...STANDING_CONDITIONS, ...Object.keys(recordOf(root.conditions))])];
   const check = (id: unknown, path: Path, part: "key" | "value") => {
     const name = textOf(id);
     if (name === undefined || known.includes(name)) return;
@@ -30,26 +30,26 @@ export function checkConditions(context: ReferenceContext): void {
       part,
     );
   };
-  for (const [index, reading] of listOf(root["readings"]).entries())
-    check(recordOf(reading)["condition"], ["readings", index, "condition"], "value");
+  for (const [index, reading] of listOf(root.readings).entries())
+    check(recordOf(reading).condition, ["readings", index, "condition"], "value");
   for (const { path, written } of context.survey.parts) {
     if (path === undefined) continue;
-    for (const id of Object.keys(recordOf(written["positions"]))) check(id, [...path, "positions", id], "key");
-    for (const [index, id] of listOf(written["presentIn"]).entries()) check(id, [...path, "presentIn", index], "value");
+    for (const id of Object.keys(recordOf(written.positions))) check(id, [...path, "positions", id], "key");
+    for (const [index, id] of listOf(written.presentIn).entries()) check(id, [...path, "presentIn", index], "value");
   }
   const names = partNames(context.survey);
-  for (const [id, condition] of Object.entries(recordOf(root["conditions"])))
+  for (const [id, condition] of Object.entries(recordOf(root.conditions)))
     checkCondition(context, ["conditions", id], recordOf(condition), names);
 }
 
 function checkCondition(context: ReferenceContext, path: Path, condition: Readonly<Record<string, unknown>>, names: PartNames): void {
-  for (const [index, tube] of listOf(condition["tubes"]).entries()) {
+  for (const [index, tube] of listOf(condition.tubes).entries()) {
     const name = textOf(tube);
     if (name !== undefined) checkPart(context, name, [...path, "tubes", index], "value", names, IN_SOCKETS);
   }
-  for (const name of Object.keys(recordOf(condition["switches"])))
+  for (const name of Object.keys(recordOf(condition.switches)))
     checkPart(context, name, [...path, "switches", name], "key", names, ["switch"]);
-  for (const name of Object.keys(recordOf(condition["loads"]))) checkPart(context, name, [...path, "loads", name], "key", names, ["load"]);
+  for (const name of Object.keys(recordOf(condition.loads))) checkPart(context, name, [...path, "loads", name], "key", names, ["load"]);
 }
 
 function checkPart(

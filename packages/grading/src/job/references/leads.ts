@@ -32,7 +32,7 @@ export function checkLeads(context: ReferenceContext): void {
 
 function checkPresent(context: ReferenceContext, { kind, path, written }: PartSurvey): void {
   if (kind === undefined || path === undefined) return;
-  const fitted = recordOf(written["fitted"]);
+  const fitted = recordOf(written.fitted);
   const has = (name: string) => written[name] !== undefined || fitted[name] !== undefined;
   const needed = PAIR_ONLY.has(kind)
     ? ["between"]
@@ -51,7 +51,7 @@ function checkPresent(context: ReferenceContext, { kind, path, written }: PartSu
     findPlace(context.job.place, path).place.doubtful
   )
     return;
-  const inTable = written["between"] === undefined && !("pins" in written) && needed.includes("pins");
+  const inTable = written.between === undefined && !("pins" in written) && needed.includes("pins");
   report(context, path, {
     code: "leads-missing",
     message: `${pathWords(path, context.job.value)} (${kind}) lies nowhere`,

@@ -22,18 +22,18 @@ export function leadsOf(
   template: StagePart | undefined,
   stage: StageSurvey | undefined,
 ): Lead[] {
-  const fitted = recordOf(written["fitted"]);
+  const fitted = recordOf(written.fitted);
   const designed = [
-    ...pair(written["between"], [...path, "between"], "designed"),
-    ...pins(written["pins"], [...path, "pins"], "designed"),
-    ...windings(written["windings"], [...path, "windings"]),
+    ...pair(written.between, [...path, "between"], "designed"),
+    ...pins(written.pins, [...path, "pins"], "designed"),
+    ...windings(written.windings, [...path, "windings"]),
   ];
   return [
     ...(designed.length > 0 || template === undefined || stage === undefined ? designed : templateLeads(template, stage, written)),
-    ...pair(written["foundBetween"], [...path, "foundBetween"], "found"),
-    ...pins(written["foundPins"], [...path, "foundPins"], "found"),
-    ...pair(fitted["between"], [...path, "fitted", "between"], "fitted"),
-    ...pins(fitted["pins"], [...path, "fitted", "pins"], "fitted"),
+    ...pair(written.foundBetween, [...path, "foundBetween"], "found"),
+    ...pins(written.foundPins, [...path, "foundPins"], "found"),
+    ...pair(fitted.between, [...path, "fitted", "between"], "fitted"),
+    ...pins(fitted.pins, [...path, "fitted", "pins"], "fitted"),
   ];
 }
 
@@ -54,7 +54,7 @@ function pins(value: unknown, path: Path, life: Lead["life"]): Lead[] {
 function windings(value: unknown, path: Path): Lead[] {
   return Object.entries(recordOf(value)).flatMap(([id, winding]) =>
     isRecord(winding)
-      ? pair(winding["between"], [...path, id, "between"], "designed").map((lead) => ({ ...lead, group: `winding ${id}` }))
+      ? pair(winding.between, [...path, id, "between"], "designed").map((lead) => ({ ...lead, group: `winding ${id}` }))
       : [],
   );
 }
@@ -68,9 +68,9 @@ function templateLeads(part: StagePart, stage: StageSurvey, written: Readonly<Re
     path: undefined,
     via,
   });
-  const named = recordOf(written["windings"]);
+  const named = recordOf(written.windings);
   const wound = Object.entries(part.windings ?? {}).filter(
-    ([id, winding]) => recordOf(named[id])["absent"] !== true && (winding.optional !== true || id in named),
+    ([id, winding]) => recordOf(named[id]).absent !== true && (winding.optional !== true || id in named),
   );
   return [
     ...(part.between ?? []).map((via) => lead(via, "pair")),

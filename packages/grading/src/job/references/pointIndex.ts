@@ -14,6 +14,6 @@ export function touchedPoints({ parts, stages, reference, linePoints }: Survey):
 
 /** The chassis's own list of points, when the job gives one. */
 export function listedPoints({ job }: ReferenceContext): readonly string[] | undefined {
-  const points = recordOf(job.value)["points"];
+  const points = recordOf(job.value).points;
   return points === undefined ? undefined : Object.keys(recordOf(points));
 }

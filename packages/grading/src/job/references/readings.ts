@@ -14,18 +14,18 @@ export function checkReadings(context: ReferenceContext): void {
   const points = touchedPoints(context.survey);
   const names = partNames(context.survey);
   const hidden = hiddenPoints(context.survey);
-  for (const [index, value] of listOf(recordOf(context.job.value)["readings"]).entries()) {
+  for (const [index, value] of listOf(recordOf(context.job.value).readings).entries()) {
     if (!isRecord(value)) continue;
     const path = ["readings", index];
-    const at = textOf(value["at"]);
-    const to = textOf(value["to"]);
-    const amps = value["quantity"] === "dc-amps" || value["quantity"] === "ac-amps";
+    const at = textOf(value.at);
+    const to = textOf(value.to);
+    const amps = value.quantity === "dc-amps" || value.quantity === "ac-amps";
     if (amps) {
       if (at !== undefined && !names.has(at) && !isDoubtful(context, at)) reportPart(at, [...path, "at"]);
       continue;
     }
     // A quantity that is not known may be a current.
-    if (!VOLTS_AND_OHMS.includes(String(value["quantity"])) && at !== undefined && names.has(at)) continue;
+    if (!VOLTS_AND_OHMS.includes(String(value.quantity)) && at !== undefined && names.has(at)) continue;
     for (const [name, point] of [
       ["at", at],
       ["to", to],
@@ -91,7 +91,7 @@ export function checkReadings(context: ReferenceContext): void {
 }
 
 function isListed({ job }: ReferenceContext, point: string): boolean {
-  return Object.hasOwn(recordOf(recordOf(job.value)["points"]), point);
+  return Object.hasOwn(recordOf(recordOf(job.value).points), point);
 }
 
 /** Inner points that were bound and so have another name, and the beginnings of names in stages that are not understood. */

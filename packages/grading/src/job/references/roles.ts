@@ -33,24 +33,24 @@ export function checkRoles(context: ReferenceContext): void {
 function checkInside(context: ReferenceContext, { template, path, written }: PartSurvey): void {
   if (template === undefined || path === undefined) return;
   const pins = template.between ? ["a", "b"] : Object.keys(template.pins ?? {});
-  const fitted = recordOf(written["fitted"]);
+  const fitted = recordOf(written.fitted);
   const lists = [
     {
       at: [...path, "windings"],
-      value: written["windings"],
+      value: written.windings,
       known: Object.keys(template.windings ?? {}),
       code: "winding-unknown",
       word: "winding",
     },
     {
       at: [...path, "fitted", "windings"],
-      value: fitted["windings"],
+      value: fitted.windings,
       known: Object.keys(template.windings ?? {}),
       code: "winding-unknown",
       word: "winding",
     },
-    { at: [...path, "foundPins"], value: written["foundPins"], known: pins, code: "pin-unknown", word: "pin" },
-    { at: [...path, "fitted", "pins"], value: fitted["pins"], known: pins, code: "pin-unknown", word: "pin" },
+    { at: [...path, "foundPins"], value: written.foundPins, known: pins, code: "pin-unknown", word: "pin" },
+    { at: [...path, "fitted", "pins"], value: fitted.pins, known: pins, code: "pin-unknown", word: "pin" },
   ];
   for (const { at, value, known, code, word } of lists) {
     for (const name of Object.keys(recordOf(value))) {

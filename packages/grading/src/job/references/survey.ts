@@ -43,15 +43,15 @@ export interface Survey {
 /** Surveys a merged job. */
 export function survey(job: unknown, dataset: Pick<Dataset, "stages">): Survey {
   const root = recordOf(job);
-  const line = recordOf(recordOf(root["chassis"])["line"]);
-  const reference = textOf(root["reference"]) ?? "chassis";
-  const stages = listOf(root["stages"]).flatMap((stage, index) =>
+  const line = recordOf(recordOf(root.chassis).line);
+  const reference = textOf(root.reference) ?? "chassis";
+  const stages = listOf(root.stages).flatMap((stage, index) =>
     isRecord(stage) ? [surveyStage(stage, ["stages", index], reference, dataset)] : [],
   );
-  const own = listOf(root["parts"]).flatMap((part, index) => (isRecord(part) ? [surveyOwnPart(part, index)] : []));
+  const own = listOf(root.parts).flatMap((part, index) => (isRecord(part) ? [surveyOwnPart(part, index)] : []));
   return {
     reference,
-    linePoints: [textOf(line["hot"]) ?? "line hot", textOf(line["neutral"]) ?? "line neutral", textOf(line["earth"]) ?? "earth"],
+    linePoints: [textOf(line.hot) ?? "line hot", textOf(line.neutral) ?? "line neutral", textOf(line.earth) ?? "earth"],
     stages,
     parts: [...stages.flatMap(surveyStageParts), ...own],
   };
@@ -63,17 +63,15 @@ function surveyStage(
   reference: string,
   dataset: Pick<Dataset, "stages">,
 ): StageSurvey {
-  const id = textOf(stage["id"]);
-  const templateId = textOf(stage["template"]);
+  const id = textOf(stage.id);
+  const templateId = textOf(stage.template);
   const template = templateId === undefined ? undefined : dataset.stages.get(templateId);
   const bind = new Map(
-    Object.entries(recordOf(stage["bind"])).flatMap(([terminal, point]) =>
+    Object.entries(recordOf(stage.bind)).flatMap(([terminal, point]) =>
       textOf(point) === undefined ? [] : [[terminal, String(point)] as const],
     ),
   );
-  const written = new Map(
-    Object.entries(recordOf(stage["parts"])).flatMap(([role, part]) => (isRecord(part) ? [[role, part] as const] : [])),
-  );
+  const written = new Map(Object.entries(recordOf(stage.parts)).flatMap(([role, part]) => (isRecord(part) ? [[role, part] as const] : [])));
   const points = new Map<string, string>();
   for (const terminal of template?.terminals ?? []) {
     const fallback = terminal.default === "chassis" ? reference : terminal.default;
@@ -90,9 +88,9 @@ function surveyStageParts(stage: StageSurvey): PartSurvey[] {
   const unknown = [...stage.written.keys()].filter((role) => !roles.has(role));
   return [...present, ...unknown].flatMap((role) => {
     const written = stage.written.get(role) ?? {};
-    if (written["absent"] === true) return [];
+    if (written.absent === true) return [];
     const template = roles.get(role);
-    const name = textOf(written["name"]);
+    const name = textOf(written.name);
     const path = stage.written.has(role) ? [...stage.path, "parts", role] : undefined;
     return [
       {
@@ -112,13 +110,13 @@ function surveyStageParts(stage: StageSurvey): PartSurvey[] {
 
 function surveyOwnPart(part: Readonly<Record<string, unknown>>, index: number): PartSurvey {
   const path = ["parts", index];
-  const name = textOf(part["name"]);
+  const name = textOf(part.name);
   return {
     id: name ?? "",
     name,
-    kind: textOf(part["kind"]),
-    stage: textOf(part["stage"]),
-    role: textOf(part["role"]),
+    kind: textOf(part.kind),
+    stage: textOf(part.stage),
+    role: textOf(part.role),
     template: undefined,
     path,
     written: part,

@@ -1,0 +1,19 @@
+import { defineFormula } from "../defineFormula.ts";
+
+/** Quarter-wave line as a transformer. Arguments and results in SI base units; limits and source in the record. */
+export const quarterWaveTransformer = defineFormula({
+  id: "quarter-wave-transformer",
+  area: "rf",
+  title: "Quarter-wave line as a transformer",
+  expression: "Z0 = sqrt(Z1 Z2)",
+  inputs: {
+    firstOhms: { symbol: "Z1", dimension: "resistance", meaning: "impedance at one end", above: 0 },
+    secondOhms: { symbol: "Z2", dimension: "resistance", meaning: "impedance at the other", above: 0 },
+  },
+  outputs: {
+    lineOhms: { symbol: "Z0", dimension: "resistance", meaning: "characteristic impedance of the line" },
+  },
+  limits: "Resistive ends, one frequency.",
+  source: "lessons-ac",
+  compute: ({ firstOhms, secondOhms }) => ({ lineOhms: Math.sqrt(firstOhms * secondOhms) }),
+});

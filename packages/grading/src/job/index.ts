@@ -1,2 +1,0 @@
-export type { JobFiles, LoadedJob, Path } from "./loadedJob.ts";
-export { type LoadResult, loadJob } from "./loadJob.ts";
