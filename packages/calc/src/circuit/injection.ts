@@ -1,4 +1,5 @@
-import { type Circuit, type Contribution, stampElement } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
+import { type Contribution, stampElement } from "./contribution.ts";
 import type { PortScratch } from "./devices/port-device.ts";
 import { thermistorKelvin } from "./element-figures.ts";
 import { solveFactored } from "./lu.ts";

@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import { PortNewton } from "./port-newton.ts";
 import { type Reduction, reduceCircuit, sourceBasis, sourceCount } from "./reduction.ts";
 import { CircuitError } from "./solution.ts";

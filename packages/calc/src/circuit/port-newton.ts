@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { PortScratch } from "./devices/port-device.ts";
 import { factorizeSmall, solveSmall } from "./small-lu.ts";
 

@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { Probe } from "./solution.ts";
 import { peakAt } from "./wave-figures.ts";
 import type { Waves } from "./waves.ts";

@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import { factorize, type LuFactors, solveFactored } from "./lu.ts";
 import { CircuitError } from "./solution.ts";
 

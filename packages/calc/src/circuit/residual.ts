@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { PortScratch } from "./devices/port-device.ts";
 import { PortNewton } from "./port-newton.ts";
 import type { Waves } from "./waves.ts";
@@ -28,7 +28,7 @@ export function currentResidual(circuit: Circuit, waves: Waves): number {
   for (let stage = trajectory.stages - 1; stage >= 0; stage -= stride) {
     const { perSecond } = waves.reductions[trajectory.levels[stage]!]!;
     const history = trajectory.histories.subarray(stage * trajectory.states, (stage + 1) * trajectory.states);
-    for (let row = 0; row < size; row++) solution[row] = waves.row(row)[stage]!;
+    for (let row = 0; row < size; row++) solution[row] = waves.valueAt(row, stage);
     sum.fill(0);
     largest.fill(0);
     const at = (row: number): number => (row < 0 ? 0 : solution[row]!);

@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { Filament, Thermistor } from "./network.ts";
 
 /** Exponent of a lamp's resistance against current unless the element gives one (contract of `Filament`). */

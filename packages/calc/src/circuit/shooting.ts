@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { Marcher, Plan, Trajectory } from "./march.ts";
 import { factorizeSmall, solveSmall } from "./small-lu.ts";
 import { CircuitError } from "./solution.ts";
@@ -8,6 +8,9 @@ const LEAST_SCALE = { volts: 0.1, amps: 1e-3, flux: 1e-3 };
 
 /** A borrowed transition matrix, mended as it goes, is kept while corrections shrink at least so fast. */
 const CHORD_SHRINK = 0.7;
+
+/** With so few stores a fresh matrix costs less than the extra periods that a borrowed one takes. */
+const CHEAP_STORES = 6;
 
 /** Outcome of shooting: the periodic state and how it was reached. */
 export interface PeriodicState {
@@ -144,8 +147,9 @@ export function shoot(
   options: { tolerance: number; maxIterations: number; record?: Trajectory; chord?: Float64Array },
 ): PeriodicState {
   const { circuit, states } = marcher;
-  const transition = options.chord === undefined ? new Float64Array(states * states) : Float64Array.from(options.chord);
-  let borrowed = options.chord === undefined ? undefined : new BorrowedInverse(transition, scalesOf(circuit, state));
+  const chord = states > CHEAP_STORES ? options.chord : undefined;
+  const transition = chord === undefined ? new Float64Array(states * states) : Float64Array.from(chord);
+  let borrowed = chord === undefined ? undefined : new BorrowedInverse(transition, scalesOf(circuit, state));
   const end = new Float64Array(states);
   const residual = new Float64Array(states);
   let last = Number.POSITIVE_INFINITY;

@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import { type Complex, solveComplex } from "./complex-lu.ts";
 import type { Network } from "./network.ts";
 import { PortNewton } from "./port-newton.ts";

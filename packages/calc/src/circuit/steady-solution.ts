@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import { elementFigures } from "./element-figures.ts";
 import type { Plan, Trajectory } from "./march.ts";
 import type { Reduction } from "./reduction.ts";

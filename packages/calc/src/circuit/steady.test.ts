@@ -71,6 +71,12 @@ describe("solveSteady on linear networks", () => {
     const steady = solveSteady(network(line("S", "a", "b", 3, 60), line("H", "b", "0", 4, 180), resistor("R", "a", "0", 1)));
     expect(steady.hertz).toBe(60);
     expect(steady.points.get("a")!.rmsVolts).toBeCloseTo(5, 6);
+    // A high harmonic gets steps enough: 3 V of 60 Hz and 4 V of 50 times that behind an RC whose corner lies between them.
+    const high = solveSteady(
+      network(line("S", "a", "b", 3, 60), line("H", "b", "0", 4, 3000), resistor("R", "a", "c", 1000), capacitor("C", "c", "0", 0.1e-6)),
+    );
+    const share = (hertz: number): number => 1 / Math.hypot(1, 2 * Math.PI * hertz * 1e-4);
+    expect(high.points.get("c")!.rmsVolts / Math.hypot(3 * share(60), 4 * share(3000))).toBeCloseTo(1, 2);
     expect(() => solveSteady(network(line("S", "a", "b", 3, 60), line("H", "b", "0", 4, 61.7), resistor("R", "a", "0", 1)))).toThrow(
       expect.objectContaining({ code: "bad-value" }),
     );

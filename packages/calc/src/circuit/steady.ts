@@ -1,4 +1,5 @@
-import { type Circuit, compileNetwork } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
+import { compileNetwork } from "./compile.ts";
 import { evenPlan, Marcher, type Plan, type Trajectory } from "./march.ts";
 import type { Filament, Network, Thermistor } from "./network.ts";
 import { constantLoads, solveConstant } from "./operating-point.ts";
@@ -26,8 +27,11 @@ export interface SteadyOptions {
   islands?: "refuse" | "tie";
 }
 
-const COARSE_STEPS = 48;
+const COARSE_STEPS = 24;
 const FINE_STEPS = 192;
+/** Steps that the highest harmonic among the sources gets at least, in one of its own cycles. */
+const COARSE_STEPS_PER_CYCLE = 8;
+const FINE_STEPS_PER_CYCLE = 64;
 const COARSE_TOLERANCE = 1e-2;
 const FINE_TOLERANCE = 2e-6;
 const PERIODS = 120;
@@ -139,6 +143,12 @@ function periodicSolution(
   });
 }
 
+/** Steps of a period: the usual number, or more when a source has a high harmonic. */
+function stepsFor(circuit: Circuit, usual: number, perCycle: number): number {
+  const highest = circuit.harmonics.reduce((most, { order }) => Math.max(most, order), 1);
+  return Math.max(usual, perCycle * highest);
+}
+
 /** The dark regulator tube furthest above its striking voltage, if any. */
 function tubeToStrike(solution: SteadySolution): string | undefined {
   let worst = 1;
@@ -178,8 +188,19 @@ function solve(network: Network, options: SteadyOptions, ignoreSines: boolean): 
       fine = true;
       solution = constantSolution(circuit, guess);
     } else {
-      const plan = evenPlan(circuit.hertz, fine ? (options.stepsPerPeriod ?? FINE_STEPS) : COARSE_STEPS);
-      solution = periodicSolution(circuit, guess, plan, fine ? (options.tolerance ?? FINE_TOLERANCE) : COARSE_TOLERANCE, options.maxIterations ?? PERIODS);
+      const plan = evenPlan(
+        circuit.hertz,
+        fine
+          ? (options.stepsPerPeriod ?? stepsFor(circuit, FINE_STEPS, FINE_STEPS_PER_CYCLE))
+          : stepsFor(circuit, COARSE_STEPS, COARSE_STEPS_PER_CYCLE),
+      );
+      solution = periodicSolution(
+        circuit,
+        guess,
+        plan,
+        fine ? (options.tolerance ?? FINE_TOLERANCE) : COARSE_TOLERANCE,
+        options.maxIterations ?? PERIODS,
+      );
     }
     iterations += solution.iterations;
     guess = guessFrom(solution.internals);

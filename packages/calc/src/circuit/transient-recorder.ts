@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { Pair } from "./network.ts";
 import type { Waves } from "./waves.ts";
 
@@ -49,7 +49,12 @@ export class TransientRecorder {
   private filled = 0;
 
   /** @param startSeconds time of the sources at the instant of switching on */
-  constructor(circuit: Circuit, steps: number, startSeconds: number, record: { points?: readonly string[]; elements?: readonly string[] } | undefined) {
+  constructor(
+    circuit: Circuit,
+    steps: number,
+    startSeconds: number,
+    record: { points?: readonly string[]; elements?: readonly string[] } | undefined,
+  ) {
     this.times = new Float64Array(steps);
     this.startSeconds = startSeconds;
     this.branches = branchesOf(circuit);

@@ -1,4 +1,5 @@
-import { type Circuit, compileNetwork } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
+import { compileNetwork } from "./compile.ts";
 import { Marcher, type Plan } from "./march.ts";
 import type { Element, Filament, GasRegulator, Network, Thermistor } from "./network.ts";
 import { thermistorOhms } from "./self-heating.ts";

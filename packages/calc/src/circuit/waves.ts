@@ -1,4 +1,4 @@
-import type { Circuit } from "./compile.ts";
+import type { Circuit } from "./circuit.ts";
 import type { Trajectory } from "./march.ts";
 import type { Reduction } from "./reduction.ts";
 import { CircuitError } from "./solution.ts";
@@ -23,22 +23,25 @@ export class Waves {
   row(row: number): Float64Array {
     let wave = this.rows.get(row);
     if (wave !== undefined) return wave;
-    const { trajectory, reductions } = this;
+    const { trajectory } = this;
     wave = new Float64Array(trajectory.stages);
-    if (row >= 0) {
-      const { states } = trajectory;
-      for (let stage = 0; stage < trajectory.stages; stage++) {
-        const { responses, width, states: n, ports: p, sources: s } = reductions[trajectory.levels[stage]!]!;
-        const base = row * width;
-        let sum = 0;
-        for (let k = 0; k < n; k++) sum += responses[base + k]! * trajectory.histories[stage * states + k]!;
-        for (let k = 0; k < p; k++) sum -= responses[base + n + k]! * trajectory.netAmps[stage * p + k]!;
-        for (let k = 0; k < s; k++) sum += responses[base + n + p + k]! * trajectory.basis[stage * s + k]!;
-        wave[stage] = sum;
-      }
-    }
+    if (row >= 0) for (let stage = 0; stage < trajectory.stages; stage++) wave[stage] = this.valueAt(row, stage);
     this.rows.set(row, wave);
     return wave;
+  }
+
+  /** Value of an unknown at one stage. */
+  valueAt(row: number, stage: number): number {
+    if (row < 0) return 0;
+    const { trajectory, reductions } = this;
+    const { responses, width, states: n, ports: p, sources: s } = reductions[trajectory.levels[stage]!]!;
+    const base = row * width;
+    const state = stage * trajectory.states;
+    let sum = 0;
+    for (let k = 0; k < n; k++) sum += responses[base + k]! * trajectory.histories[state + k]!;
+    for (let k = 0; k < p; k++) sum -= responses[base + n + k]! * trajectory.netAmps[stage * p + k]!;
+    for (let k = 0; k < s; k++) sum += responses[base + n + p + k]! * trajectory.basis[stage * s + k]!;
+    return sum;
   }
 
   /** Row of a point. @throws CircuitError `unknown-point` */

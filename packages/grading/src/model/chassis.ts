@@ -132,6 +132,8 @@ export interface ChassisModel {
   conditions: ReadonlyMap<string, Condition>;
   readings: readonly Reading[];
   file: string;
+  /** Dataset version that the job says it was written for. */
+  writtenFor?: string;
   /** True when any part has a planned change. */
   hasPlans: boolean;
 

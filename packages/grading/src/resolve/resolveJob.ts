@@ -50,6 +50,7 @@ export function resolveJob(job: LoadedJob, dataset: Dataset): { ok: true; data: 
       conditions,
       readings,
       file: job.files.job.name,
+      ...(job.job.datasetVersion === undefined ? {} : { writtenFor: job.job.datasetVersion }),
       hasPlans: [...parts.values()].some((part) => part.change === "planned"),
     },
   };

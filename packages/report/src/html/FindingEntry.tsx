@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import type { ComponentChildren } from "preact";
 import { figureParts } from "../view/figureParts.ts";
+import { findingHeading } from "../view/findingHeading.ts";
 import { findingPairs } from "../view/findingPairs.ts";
 import type { NumberedFinding, Sheet } from "../view/sheet.ts";
 import { Mark } from "./Mark.tsx";
@@ -54,7 +55,7 @@ export function FindingEntry({ numbered, sheet }: { numbered: NumberedFinding; s
   return (
     <article id={findingAnchor(number)} class={`finding ${finding.severity}`}>
       <h4>
-        {number}. <Mark severity={finding.severity} /> {finding.title}
+        {number}. <Mark severity={finding.severity} /> {findingHeading(finding)}
       </h4>
       <Pairs pairs={pairs} />
       {finding.figures.length > 0 && <FigureTable finding={finding} sheet={sheet} />}

@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import { emptyWords } from "../view/emptyWords.ts";
+import { findingHeading } from "../view/findingHeading.ts";
 import type { Sheet } from "../view/sheet.ts";
 import { levelWords, whenWord } from "../view/words.ts";
 import { CautionLinks, findingAnchor } from "./FindingEntry.tsx";
@@ -90,7 +91,7 @@ export function Dangers({ sheet }: { sheet: Sheet }) {
       {sheet.dangers.map(({ number, finding }) => (
         <li key={number}>
           <p>
-            <Mark severity="danger" /> <b>{finding.title}</b> <a href={`#${findingAnchor(number)}`}>finding {number}</a>
+            <Mark severity="danger" /> <b>{findingHeading(finding)}</b> <a href={`#${findingAnchor(number)}`}>finding {number}</a>
           </p>
           <Pairs
             pairs={[

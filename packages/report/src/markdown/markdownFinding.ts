@@ -1,4 +1,5 @@
 import { figureParts, figureSentence } from "../view/figureParts.ts";
+import { findingHeading } from "../view/findingHeading.ts";
 import { findingPairs, findingParagraph } from "../view/findingPairs.ts";
 import type { NumberedFinding, Sheet } from "../view/sheet.ts";
 import { severityWords } from "../view/words.ts";
@@ -7,7 +8,7 @@ import { labelledText, nested } from "./markdownBlocks.ts";
 
 /** "**1. danger:** title". */
 export function findingHead({ number, finding }: NumberedFinding): string {
-  return `**${number}. ${severityWords[finding.severity]}:** ${escapeMarkdown(finding.title)}`;
+  return `**${number}. ${severityWords[finding.severity]}:** ${escapeMarkdown(findingHeading(finding))}`;
 }
 
 /** A finding as a list entry with everything behind it. */

@@ -17,11 +17,11 @@ export interface TextOptions {
   width?: number;
 }
 
-/** Facts that stand above the clearance; the others wait near the end, so that the next work fits the first screen. */
+/** Facts that stand at the very top; the others wait near the end, so that the next work fits the first screen. */
 const firstScreen = new Set(["Job file", "Line", "Findings"]);
 
 /**
- * The report as plain text for a terminal: cautions, clearance, dangers and the next work first. Lines hold at most
+ * The report as plain text for a terminal: cautions, dangers, clearance and the next work first. Lines hold at most
  * `width` columns as far as the tables' narrowest columns allow. Control characters of the job never reach the terminal.
  */
 export function renderText(report: Report, options: TextOptions): string {
@@ -36,8 +36,8 @@ export function renderText(report: Report, options: TextOptions): string {
     ...hang("", sheet.report.job.title, width).map(paint.title),
     ...facts.filter(([label]) => firstScreen.has(label)).flatMap(factLines),
     ...section(`${sectionTitles.cautions} (in full near the end)`, cautionTitles(context)),
-    ...section(sectionTitles.clearance, clearanceLines(context)),
     ...section(sectionTitles.dangers, dangerLines(context)),
+    ...section(sectionTitles.clearance, clearanceLines(context)),
     ...section(sectionTitles.next, nextLines(context)),
     ...section(sectionTitles.stages, stageLines(context)),
     ...section(sectionTitles.readings, readingLines(context)),

@@ -1,4 +1,5 @@
 import { figureParts, figureSentence } from "../view/figureParts.ts";
+import { findingHeading } from "../view/findingHeading.ts";
 import { findingPairs, findingParagraph } from "../view/findingPairs.ts";
 import type { NumberedFinding, Sheet } from "../view/sheet.ts";
 import { severityWords } from "../view/words.ts";
@@ -19,7 +20,7 @@ export const labelled = (label: string, text: string | undefined, width: number)
 export function findingTitle({ number, finding }: NumberedFinding, { width, paint }: TextContext): string[] {
   const word = severityWords[finding.severity];
   const lead = `  ${number}. ${word}: `;
-  const lines = hang(lead, finding.title, width);
+  const lines = hang(lead, findingHeading(finding), width);
   const first = lines[0] ?? "";
   return [first.replace(word, paint.severity[finding.severity](word)), ...lines.slice(1)];
 }

@@ -1,8 +1,8 @@
 /** Titles of the sections, in the order in which every renderer prints them. */
 export const sectionTitles = {
   cautions: "Cautions",
-  clearance: "Clearance",
   dangers: "Dangers",
+  clearance: "Clearance",
   next: "Next at the bench",
   stages: "Stage by stage",
   readings: "Readings against computed values",

@@ -3,6 +3,7 @@ import { atLeast, atMost, figure } from "../shared/figure.ts";
 import { allIn, endsOf, livesTouching, type Placed } from "../shared/layout.ts";
 import { outputPoints, reservoirs } from "../shared/rectifierSide.ts";
 import { good, report } from "../shared/report.ts";
+import { allSolved } from "../shared/solved.ts";
 import { solveAll, stresses, worst } from "../shared/stress.ts";
 import { amps, ohms, volts, watts } from "../shared/words.ts";
 
@@ -31,7 +32,7 @@ export const filterChoke: Check = {
 };
 
 function current(model: ChassisModel, life: Life, { part, state }: Placed): Finding[] {
-  const load = worst(stresses(model, life).get(part.id), "meanAmps");
+  const load = allSolved(model, life) ? worst(stresses(model, life).get(part.id), "meanAmps") : undefined;
   if (load === undefined || Math.abs(load.meanAmps) < 1e-6) return [];
   const flows = Math.abs(load.meanAmps);
   const resistance = state.dcr?.value ?? 0;

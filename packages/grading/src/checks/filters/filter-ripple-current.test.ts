@@ -16,21 +16,21 @@ describe("filter-ripple-current", () => {
     expect(finding?.figures[0]?.limit).toBeCloseTo(0.2236, 4);
   });
 
-  it("finds 4 uF overworked (0.1 A guide) at 120 mA, and a half-wave set's 10 uF more so", () => {
+  it("finds 4 uF overworked (0.1 A guide) at 120 mA, and a half-wave set's 20 uF at 100 mA", () => {
     expect(run({ C1: { marked: "4 uF 450 V electrolytic" }, LOAD: { marked: "120 mA" } })[0]?.severity).toBe("watch");
     const half = filterRippleCurrent.run(
       modelOf({
-        parts: universalParts({ C1: { marked: "8 uF 150 V electrolytic" }, LOAD: { marked: "60 mA" } }),
+        parts: universalParts({ C1: { marked: "20 uF 150 V electrolytic" }, LOAD: { marked: "100 mA" } }),
         reference: "B-",
         chassis: { isolation: "transformerless" },
       }),
     );
     const first = half.find(({ part }) => part === "C1");
-    // Half-wave, 50 to 60 Hz: 0.8 of the guide, 0.04 A * sqrt 8 = 0.113 A; 60 mA DC takes 1.8 to 2.5 times that RMS.
+    // Half-wave, 50 to 60 Hz: 0.8 of the guide, 0.04 A * sqrt 20 = 0.179 A; half-wave pulses make 1.8 to 2.5 times the direct current.
     expect(first?.severity).toBe("watch");
-    expect(first?.figures[0]?.limit).toBeCloseTo(0.113, 3);
-    expect(first?.figures[0]?.value ?? 0).toBeGreaterThan(1.8 * 0.06);
-    expect(first?.figures[0]?.value ?? 0).toBeLessThan(2.5 * 0.06);
+    expect(first?.figures[0]?.limit).toBeCloseTo(0.1789, 4);
+    expect(first?.figures[0]?.value ?? 0).toBeGreaterThan(1.8 * 0.1);
+    expect(first?.figures[0]?.value ?? 0).toBeLessThan(2.5 * 0.1);
   });
 
   it("does not apply to film, nor where hardly any current flows", () => {

@@ -3,12 +3,13 @@ import { isElectrolytic } from "../shared/electrolytics.ts";
 import { atMost } from "../shared/figure.ts";
 import { judgedLives, partsIn } from "../shared/lives.ts";
 import { good, report } from "../shared/report.ts";
+import { allSolved } from "../shared/solved.ts";
 import { stresses, worst } from "../shared/stress.ts";
 import { amps, farads } from "../shared/words.ts";
 
 /**
  * Guide to the RMS ripple current that a general-purpose part of 105 degC stands at twice the line frequency: amperes per root of
- * microfarads, for 160 V and more, and below. from-memory, drawn through catalogue values (10 uF 0.15 A, 47 uF 0.35 A, 100 uF 0.5 A at 450 V).
+ * microfarads, above 100 V, and up to it. from-memory, drawn through catalogue values (10 uF 0.15 A, 47 uF 0.35 A, 100 uF 0.5 A at 450 V).
  */
 const HIGH_VOLTAGE_GUIDE = 0.05;
 const LOW_VOLTAGE_GUIDE = 0.03;
@@ -29,9 +30,9 @@ export const filterRippleCurrent: Check = {
   run(model) {
     return judgedLives(model).flatMap((life) =>
       partsIn(model, life, "capacitor").flatMap(({ part, state }): Finding[] => {
-        const load = worst(stresses(model, life).get(part.id), "rmsAmps");
+        const load = allSolved(model, life) ? worst(stresses(model, life).get(part.id), "rmsAmps") : undefined;
         if (!isElectrolytic(part, state) || load === undefined || load.rmsAmps < LEAST_AMPS || state.main === undefined) return [];
-        const guide = ((state.ratedVolts ?? 450) >= 160 ? HIGH_VOLTAGE_GUIDE : LOW_VOLTAGE_GUIDE) * Math.sqrt(state.main.value * 1e6);
+        const guide = ((state.ratedVolts ?? 450) > 100 ? HIGH_VOLTAGE_GUIDE : LOW_VOLTAGE_GUIDE) * Math.sqrt(state.main.value * 1e6);
         const limit = model.isolation === "transformerless" ? LOW_FREQUENCY_SHARE * guide : guide;
         const figures = [
           atMost(load.rmsAmps, limit, {

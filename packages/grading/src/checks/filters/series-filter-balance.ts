@@ -2,7 +2,7 @@ import { CircuitError, nearestPreferred, solveSteady } from "@underchassis/calc"
 import type { ChassisModel, Check, Figure, Finding, Life } from "../../model/index.ts";
 import { isElectrolytic, leakageLimit } from "../shared/electrolytics.ts";
 import { atMost, figure } from "../shared/figure.ts";
-import { allIn, endsOf, livesTouching, type Placed } from "../shared/layout.ts";
+import { endsOf, joinedIn, livesTouching, type Placed, pointNames } from "../shared/layout.ts";
 import { good, report } from "../shared/report.ts";
 import { poweredConditions } from "../shared/stress.ts";
 import { amps, nextRating, ohms, RESISTOR_WATTS, volts, watts } from "../shared/words.ts";
@@ -28,7 +28,8 @@ export const seriesFilterBalance: Check = {
 
 /** Upper's minus on lower's plus, and nothing that drives the point between: no rectifier, no winding, no tube. */
 function pairs(model: ChassisModel, life: Life): [Placed, Placed][] {
-  const all = allIn(model, life);
+  const all = joinedIn(model, life);
+  const reference = pointNames(model, life)(model.reference);
   const electrolytics = all.filter(
     ({ part, state }) => part.kind === "capacitor" && isElectrolytic(part, state) && endsOf(state) !== undefined,
   );
@@ -41,7 +42,7 @@ function pairs(model: ChassisModel, life: Life): [Placed, Placed][] {
         part.kind !== "capacitor" &&
         (Object.values(state.pins).includes(middle) || (state.windings ?? []).some(({ points }) => points.includes(middle))),
     );
-    return lower === undefined || driven || middle === model.reference ? [] : [[upper, lower] as [Placed, Placed]];
+    return lower === undefined || driven || middle === reference ? [] : [[upper, lower] as [Placed, Placed]];
   });
 }
 
@@ -51,7 +52,7 @@ function across(
   { state }: Placed,
 ): { part: Placed["part"]; ohms: number; watts: number | undefined } | undefined {
   const ends = endsOf(state);
-  for (const { part, state: own } of allIn(model, life, "resistor")) {
+  for (const { part, state: own } of joinedIn(model, life, "resistor")) {
     const other = endsOf(own);
     if (ends !== undefined && other !== undefined && own.main !== undefined && ends.every((point) => other.includes(point)))
       return { part, ohms: own.main.value, watts: own.ratedWatts };

@@ -4,7 +4,9 @@ import { supplyParts, universalParts } from "../../testing/supply.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
 import { fuseRating } from "./fuse-rating.ts";
 
-const run = (marked: string) => fuseRating.run(modelOf({ parts: supplyParts({ F1: { marked } }) }));
+const heaters = { name: "HEATERS", kind: "load" as const, marked: "1 A at 6.3 V", between: ["chassis", "heater 2"] as [string, string] };
+const build = (marked: string) => modelOf({ parts: supplyParts({ F1: { marked } }, [heaters]) });
+const run = (marked: string) => fuseRating.run(build(marked));
 const worst = (marked: string) => run(marked)[0];
 
 describe("fuse-rating", () => {
@@ -13,12 +15,12 @@ describe("fuse-rating", () => {
     expect(finding).toMatchObject({ severity: "good" });
     // IEC 60127: 100 % of the rating.
     expect(finding?.figures[0]).toMatchObject({ limit: 0.8, limitKind: "maximum" });
-    const steady = lineCurrent(modelOf({ parts: supplyParts() }), "restored")?.rmsAmps ?? 0;
+    const steady = lineCurrent(build("T 1 A 250 V"), "restored")?.rmsAmps ?? 0;
     expect(finding?.figures[0]?.value).toBeCloseTo(steady, 3);
   });
 
   it("finds a fuse that blows without a fault: UL 75 % of the rating", () => {
-    const steady = lineCurrent(modelOf({ parts: supplyParts() }), "restored")?.rmsAmps ?? 0;
+    const steady = lineCurrent(build("T 1 A 250 V"), "restored")?.rmsAmps ?? 0;
     expect(steady).toBeGreaterThan(0.3);
     const finding = worst("3AG 0.4 A slow 250 V");
     expect(finding?.figures[0]?.limit).toBeCloseTo(0.3, 6);
@@ -27,6 +29,11 @@ describe("fuse-rating", () => {
 
   it("finds a fuse too large to protect", () => {
     expect(worst("T 5 A 250 V 5x20")).toMatchObject({ severity: "replace", holds: "full-line" });
+  });
+
+  it("does not call a fuse too large while nothing says what the heaters draw", () => {
+    const model = modelOf({ parts: supplyParts({ F1: { marked: "T 5 A 250 V 5x20" } }) });
+    expect(fuseRating.run(model)).toMatchObject([{ severity: "unmeasured" }]);
   });
 
   it("warns of a fast fuse and asks for a melting integral that the table does not hold", () => {

@@ -16,6 +16,8 @@ const PULSE_SHARE = 0.22;
 /** Beyond this multiple of the steady current a fuse protects hardly anything. common-practice: 1.5 to 2.5 is customary. */
 const TOO_LARGE = 3;
 const LARGE = 2.5;
+/** Below any heater's current. */
+const LEAST_HEATER_AMPS = 0.05;
 
 /** Rating and speed of every fuse against what it carries, steadily and at switch-on. */
 export const fuseRating: Check = {
@@ -38,7 +40,7 @@ export const fuseRating: Check = {
 function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine: boolean): Finding[] {
   const rated = state.ratedAmps;
   const load = worst(stresses(model, life).get(part.id), "rmsAmps");
-  const steady = (onLine ? lineCurrent(model, life)?.rmsAmps : undefined) ?? load?.rmsAmps;
+  const steady = onLine ? lineCurrent(model, life)?.rmsAmps : load?.rmsAmps;
   if (rated === undefined || steady === undefined || steady === 0) return [];
   const ul = isUl(model, state.marking?.type);
   const share = ul ? UL_SHARE : 1;
@@ -58,6 +60,18 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     shouldBe: `about ${amps(wanted)}, slow`,
     figures,
   };
+  if (rated > LARGE * steady && onLine && heatersMissing(model, life)) {
+    return [
+      report(fuseRating, life, part, {
+        ...base,
+        severity: "unmeasured",
+        title: `${part.name} cannot be judged: the job does not say what the heaters draw`,
+        why: "The transformer has heater windings, and no tube or load on them is listed.",
+        action: "List the tubes, or a load on the heater winding, or measure the line current.",
+        cautions: [],
+      }),
+    ];
+  }
   if (rated > TOO_LARGE * steady) {
     return [
       report(fuseRating, life, part, {
@@ -103,6 +117,18 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     }),
     ...surge,
   ];
+}
+
+/** True when a heater winding feeds nothing that the job lists: the line current then lacks the heaters' share. */
+function heatersMissing(model: ChassisModel, life: Life): boolean {
+  const solved = model.solve({ life, condition: "operating", line: "high" });
+  if (!solved.ok) return true;
+  const drawn = (winding: string) => solved.steady.elements.get(winding)?.rmsAmps ?? 0;
+  return allIn(model, life, "transformer").some(({ part, state }) =>
+    (state.windings ?? []).some(
+      ({ id }) => /heat|fil/i.test(id) && drawn(`${part.id}.${id}`) + drawn(`${part.id}.${id}-1`) < LEAST_HEATER_AMPS,
+    ),
+  );
 }
 
 /** 1/4 inch fuses are of the UL family, 5 x 20 mm ones of the IEC family; unmarked ones go by the country's frequency. */

@@ -23,7 +23,10 @@ export const transformerlessChassis: Check = {
     return livesTouching(model, "cord", "wire", "resistor", "capacitor", "switch").flatMap((life) => {
       const side = lineSide(model, life);
       if (!side.known) return [];
-      return [bench(model, life), ...plug(model, life, side), ...chassis(model, life, side)];
+      const plugs = plug(model, life, side);
+      // An earth conductor on B- is the chassis on the line already.
+      const shorted = plugs.some(({ severity }) => severity === "danger");
+      return [bench(model, life), ...plugs, ...(shorted ? [] : chassis(model, life, side))];
     });
   },
 };

@@ -3,6 +3,7 @@ import { atMost } from "../shared/figure.ts";
 import { judgedLives } from "../shared/lives.ts";
 import { rectifiersIn } from "../shared/rectifierSide.ts";
 import { good, report } from "../shared/report.ts";
+import { allSolved } from "../shared/solved.ts";
 import { stresses, worst } from "../shared/stress.ts";
 import { amps } from "../shared/words.ts";
 
@@ -18,7 +19,7 @@ export const rectifierPeakCurrent: Check = {
   run(model) {
     return judgedLives(model).flatMap((life) =>
       rectifiersIn(model, life).flatMap(({ part, state }): Finding[] => {
-        const load = worst(stresses(model, life).get(part.id), "peakAmps");
+        const load = allSolved(model, life) ? worst(stresses(model, life).get(part.id), "peakAmps") : undefined;
         const limit = state.limits?.peakAmps;
         if (load === undefined || limit === undefined) return [];
         const figures = [

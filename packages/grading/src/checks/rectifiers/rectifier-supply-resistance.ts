@@ -3,7 +3,7 @@ import { primaryOf } from "../../compile/elements.ts";
 import type { ChassisModel, Check, Finding, Life, PartState } from "../../model/index.ts";
 import { WINDING_GUESS } from "../../resolve/defaults.ts";
 import { atLeast } from "../shared/figure.ts";
-import { allIn, endsOf } from "../shared/layout.ts";
+import { endsOf, joinedIn, pointNames } from "../shared/layout.ts";
 import { judgedLives } from "../shared/lives.ts";
 import { isTube, rectifierPoints, rectifiersIn, reservoirs } from "../shared/rectifierSide.ts";
 import { good, report } from "../shared/report.ts";
@@ -100,10 +100,11 @@ export const rectifierSupplyResistance: Check = {
 };
 
 /** R = half of the winding + n^2 times the primary + what lies in the plate lead; without a transformer, what lies in the lead. */
-function resistanceAt(model: ChassisModel, life: Life, plate: string): SupplyResistance | undefined {
+function resistanceAt(model: ChassisModel, life: Life, pin: string): SupplyResistance | undefined {
+  const plate = pointNames(model, life)(pin);
   const direct = windingAt(model, life, plate);
   if (direct !== undefined) return direct;
-  for (const { part, state } of allIn(model, life, "resistor", "thermistor")) {
+  for (const { part, state } of joinedIn(model, life, "resistor", "thermistor")) {
     const ends = endsOf(state);
     const value = state.main?.value;
     const other = ends?.[0] === plate ? ends[1] : ends?.[1] === plate ? ends[0] : undefined;
@@ -117,7 +118,7 @@ function resistanceAt(model: ChassisModel, life: Life, plate: string): SupplyRes
 }
 
 function windingAt(model: ChassisModel, life: Life, point: string): SupplyResistance | undefined {
-  for (const { state } of allIn(model, life, "transformer")) {
+  for (const { state } of joinedIn(model, life, "transformer")) {
     const primary = primaryOf(state.windings ?? []);
     const winding = state.windings?.find((candidate) => candidate !== primary && candidate.points.includes(point));
     if (primary === undefined || winding === undefined) continue;

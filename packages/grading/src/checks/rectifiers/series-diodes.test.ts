@@ -36,6 +36,21 @@ describe("series-diodes", () => {
     expect(run("silicon 1000 V 1 A")[0]?.severity).toBe("watch");
   });
 
+  it("does not take the arms of a bridge for strings: the winding stands on the point between", () => {
+    const arm = (name: string, between: [string, string]): Parts[number] => ({
+      name,
+      kind: "rectifier",
+      type: "silicon 1000 V 1 A",
+      between,
+    });
+    const hv = {
+      primary: { between: ["primary 1", "primary 2"] as [string, string], marked: "120 V", measured: "5 ohm" },
+      hv: { between: ["ac 1", "ac 2"] as [string, string], marked: "250 V 100 mA", measured: "60 ohm" },
+    };
+    const bridge = [arm("D1", ["ac 1", "B+1"]), arm("D2", ["ac 2", "B+1"]), arm("D3", ["chassis", "ac 1"]), arm("D4", ["chassis", "ac 2"])];
+    expect(seriesDiodes.run(modelOf({ parts: supplyParts({ V1: null, T1: { windings: hv } }, bridge) }))).toEqual([]);
+  });
+
   it("does not take the two sides of a full-wave rectifier for a string", () => {
     expect(seriesDiodes.run(modelOf({ parts: siliconSupply("silicon 1000 V 1 A") }))).toEqual([]);
   });

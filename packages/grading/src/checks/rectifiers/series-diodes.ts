@@ -1,7 +1,7 @@
 import { CircuitError, nearestPreferred, solveSteady } from "@underchassis/calc";
 import type { ChassisModel, Check, Finding, Life } from "../../model/index.ts";
 import { atMost } from "../shared/figure.ts";
-import { allIn, endsOf, livesTouching, type Placed } from "../shared/layout.ts";
+import { endsOf, joinedIn, livesTouching, type Placed } from "../shared/layout.ts";
 import { good, report } from "../shared/report.ts";
 import { poweredConditions } from "../shared/stress.ts";
 import { farads, ohms, volts } from "../shared/words.ts";
@@ -32,14 +32,14 @@ export const seriesDiodes: Check = {
 
 /** Chains of silicon diodes, each one's cathode on the next one's anode and nothing else there but what equalises them. */
 function strings(model: ChassisModel, life: Life): Placed[][] {
-  const diodes = allIn(model, life, "rectifier").filter(({ state }) => state.device?.kind === "silicon" && endsOf(state) !== undefined);
+  const all = joinedIn(model, life);
+  const diodes = all.filter(
+    ({ part, state }) => part.kind === "rectifier" && state.device?.kind === "silicon" && endsOf(state) !== undefined,
+  );
   const bare = (point: string, pair: readonly Placed[]) =>
-    allIn(model, life).every(
+    all.every(
       (placed) =>
-        pair.includes(placed) ||
-        pair.some(({ part }) => part === placed.part) ||
-        !Object.values(placed.state.pins).includes(point) ||
-        isAcross(placed, pair),
+        pair.includes(placed) || pair.some(({ part }) => part === placed.part) || !touches(placed, point) || isAcross(placed, pair),
     );
   const next = new Map<Placed, Placed>();
   for (const diode of diodes) {
@@ -58,6 +58,9 @@ function strings(model: ChassisModel, life: Life): Placed[][] {
     });
 }
 
+const touches = ({ state }: Placed, point: string) =>
+  Object.values(state.pins).includes(point) || (state.windings ?? []).some(({ points }) => points.includes(point));
+
 const samePair = (a: readonly string[] | undefined, b: readonly string[] | undefined) =>
   a !== undefined && b !== undefined && a.every((point) => b.includes(point));
 
@@ -75,9 +78,9 @@ function judge(model: ChassisModel, life: Life, string: readonly Placed[]): Find
   const rated = Math.min(...string.map(({ state }) => state.limits?.peakInverseVolts ?? Number.POSITIVE_INFINITY));
   const names = string.map(({ part }) => part.name).join(", ");
   const equalised =
-    string.filter((diode) => allIn(model, life, "resistor").some((placed) => isAcross(placed, [diode]))).length === string.length;
+    string.filter((diode) => joinedIn(model, life, "resistor").some((placed) => isAcross(placed, [diode]))).length === string.length;
   const buffered =
-    string.filter((diode) => allIn(model, life, "capacitor").some((placed) => isAcross(placed, [diode]))).length === string.length;
+    string.filter((diode) => joinedIn(model, life, "capacitor").some((placed) => isAcross(placed, [diode]))).length === string.length;
   const share = equalised ? 1.1 / string.length : Math.max(UNEQUAL_SHARE, 1 / string.length);
   const figures =
     total === undefined || !Number.isFinite(rated)

@@ -72,3 +72,32 @@ export function reach(
   }
   return found;
 }
+
+/**
+ * One name for all points that are joined by wires, the cord, or the place of a missing series part.
+ *
+ * @returns a function from any point's name to the one that stands for all joined to it
+ */
+export function pointNames(model: ChassisModel, life: Life): (point: string) => string {
+  const names = new Map<string, string>();
+  for (const pair of joints(model, life)) {
+    for (const point of pair) {
+      if (names.has(point)) continue;
+      for (const joined of reach(model, life, point, () => false).keys()) names.set(joined, point);
+    }
+  }
+  return (point) => names.get(point) ?? point;
+}
+
+/** A part with its pins under the names that joined points share. */
+function named({ part, state }: Placed, nameOf: (point: string) => string): Placed {
+  const pins = Object.fromEntries(Object.entries(state.pins).map(([pin, point]) => [pin, nameOf(point)]));
+  const windings = state.windings?.map((winding) => ({ ...winding, points: winding.points.map(nameOf) }));
+  return { part, state: { ...state, pins, ...(windings === undefined ? {} : { windings }) } };
+}
+
+/** As `allIn`, with joined points under one name. */
+export function joinedIn(model: ChassisModel, life: Life, ...kinds: PartKind[]): Placed[] {
+  const nameOf = pointNames(model, life);
+  return allIn(model, life, ...kinds).map((placed) => named(placed, nameOf));
+}

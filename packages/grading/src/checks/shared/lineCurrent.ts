@@ -19,14 +19,15 @@ export interface LineCurrent {
  * add a few per cent. Series heater strings that stand in no network are added: a resistive current I_h beside a current with
  * the power P gives I^2 = I_s^2 + I_h^2 + 2 I_h P / V exactly, since both are taken against the same sine.
  *
- * @returns undefined when the line is not part of the network or nothing can be solved
+ * @returns undefined when the line is not part of the network or a powered condition cannot be solved
  */
 export function lineCurrent(model: ChassisModel, life: Life, line: "high" | "actual" | "design" = "high"): LineCurrent | undefined {
   let worst: LineCurrent | undefined;
   const lineVolts = lineVoltsOf(model, line);
   const stringAmps = stringOf(model, life);
   for (const { condition, solved } of solveAll(model, life, line)) {
-    const figures = solved.ok ? solved.steady.elements.get(LINE) : undefined;
+    if (!solved.ok) return undefined;
+    const figures = solved.steady.elements.get(LINE);
     if (figures === undefined) continue;
     const heater = condition.tubes === "all" ? stringAmps : 0;
     const watts = -figures.watts;

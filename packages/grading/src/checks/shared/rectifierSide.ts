@@ -1,5 +1,6 @@
 import type { ChassisModel, Life, Part, PartState } from "../../model/index.ts";
 import { allIn, endsOf, type Placed, reach } from "./layout.ts";
+import { allSolved } from "./solved.ts";
 import { stresses } from "./stress.ts";
 
 /** Capacitors below this are buffers and RF bypasses, not reservoirs. common-practice. */
@@ -36,8 +37,9 @@ export function reservoirs(model: ChassisModel, life: Life, state: PartState): P
   });
 }
 
-/** Mean current of a rectifier, all plates together, in the condition where it is largest, at the highest line. */
+/** Mean current of a rectifier, all plates together, in the condition where it is largest, at the highest line; undefined when a condition cannot be solved. */
 export function outputAmps(model: ChassisModel, life: Life, part: Part): { condition: string; amps: number } | undefined {
+  if (!allSolved(model, life)) return undefined;
   const sums = new Map<string, number>();
   for (const { condition, meanAmps } of stresses(model, life).get(part.id) ?? [])
     sums.set(condition, (sums.get(condition) ?? 0) + Math.abs(meanAmps));
