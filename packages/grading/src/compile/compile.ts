@@ -1,10 +1,10 @@
 import type { Element } from "@underchassis/calc";
 import type { CompiledNetwork, Condition, ElementOrigin, Life, Part, PartState, Situation } from "../model/index.ts";
-import { LINE_DURING_READING } from "../resolve/defaults.ts";
+import { LINE_DURING_READING, STACK_LEAK } from "../resolve/defaults.ts";
 import type { ChassisData } from "../resolve/resolveJob.ts";
 import { addElements, type ElementSink } from "./elements.ts";
 import { addHeaters } from "./heaters.ts";
-import { floatingWindings, TIE_OHMS } from "./islands.ts";
+import { floatingWindings, stackedCapacitors, TIE_OHMS } from "./islands.ts";
 import { isIn } from "./presence.ts";
 import { Wires } from "./wires.ts";
 
@@ -47,6 +47,7 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
     addHeaters(sink, present, present.flatMap(({ state }) => state.windings ?? []));
     addLine(data, sink, elements, lineVolts, uncertain);
     const reference = wires.find(data.reference);
+    for (const id of stackedCapacitors(elements, reference)) leak(elements, id, uncertain);
     for (const point of floatingWindings(elements, reference)) {
       elements.push({ kind: "resistor", id: `tie ${point}`, nodes: [point, reference], ohms: TIE_OHMS });
       notes.push(`${point}: no path to ${data.reference}, tied to it through ${TIE_OHMS / 1e6} Mohm`);
@@ -69,7 +70,7 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
 }
 
 function joinWires(data: ChassisData, all: readonly { part: Part; state: PartState }[]): Wires {
-  const wires = new Wires();
+  const wires = new Wires(data.reference);
   // The panel joins neutral and earth, whatever the set does.
   if (data.points.has(data.line.neutral) && data.points.has(data.line.earth)) wires.join(data.line.neutral, data.line.earth);
   for (const [a, b] of data.joins) wires.join(a, b);
@@ -95,6 +96,15 @@ function addLine(data: ChassisData, sink: ElementSink, elements: Element[], line
   if (!reached || lineVolts === 0) return;
   sink.add({ kind: "voltage-source", id: LINE, nodes: [hot, neutral], rmsVolts: lineVolts, hertz: data.line.hertz }, LINE);
   uncertain.push({ ref: { element: LINE, parameter: "rmsVolts" }, minus: LINE_DURING_READING, plus: LINE_DURING_READING, part: LINE });
+}
+
+/** Gives a capacitor of a stack the leakage that decides its share. */
+function leak(elements: Element[], id: string, uncertain: Uncertain[]): void {
+  const index = elements.findIndex((element) => element.id === id);
+  const element = elements[index];
+  if (element?.kind !== "capacitor") return;
+  elements[index] = { ...element, leakOhms: 1 / (STACK_LEAK.ampsPerFaradVolt * element.farads) };
+  uncertain.push({ ref: { element: id, parameter: "leakOhms" }, minus: STACK_LEAK.spread, plus: STACK_LEAK.spread, part: id });
 }
 
 export function nodesOf(element: Element): string[] {

@@ -1,6 +1,6 @@
 import type { Element, ParameterRef, Tolerance, Winding } from "@underchassis/calc";
 import type { Condition, Part, PartState, WindingSpec } from "../model/index.ts";
-import { CONTACT_OHMS, THERMISTOR, WINDING_GUESS, WINDING_MEASURED, WINDING_VOLTS_SPREAD } from "../resolve/defaults.ts";
+import { CONTACT_OHMS, SILICON_REVERSE_OHMS, THERMISTOR, WINDING_GUESS, WINDING_MEASURED, WINDING_VOLTS_SPREAD } from "../resolve/defaults.ts";
 import { switchIsClosed } from "./presence.ts";
 
 /** Collects the elements of a network, which part each stands for, and which of their values may be off. */
@@ -167,7 +167,7 @@ function addRectifier(sink: ElementSink, part: Part, state: PartState): void {
         sink.add({ kind: "selenium", id, nodes, plates: device.plates, kneeVoltsPerPlate: device.kneeVoltsPerPlate, ohmsPerPlate: device.ohmsPerPlate }, part.id, aspect);
         break;
       case "silicon":
-        sink.add({ kind: "diode", id, nodes, saturationAmps: device.saturationAmps, emission: device.emission, ohms: device.ohms }, part.id, aspect);
+        sink.add({ kind: "diode", id, nodes, saturationAmps: device.saturationAmps, emission: device.emission, ohms: device.ohms, reverseOhms: SILICON_REVERSE_OHMS }, part.id, aspect);
         break;
       default:
         break; // an amplifier tube wired as a rectifier is not modelled

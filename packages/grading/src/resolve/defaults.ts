@@ -28,6 +28,8 @@ export const CONTACT_OHMS = 0.02;
 
 /** Silicon rectifier diode of the 1 A class: parameters of the junction equation. from-memory. */
 export const SILICON = { saturationAmps: 7e-9, emission: 1.8, ohms: 0.035 } as const;
+/** Leakage of a silicon diode in reverse: microamperes at hundreds of volts. It decides how diodes in series share. from-memory. */
+export const SILICON_REVERSE_OHMS = 1e8;
 /** Selenium: knee and slope per plate at rated current. from-memory: about 1 V a plate new. */
 export const SELENIUM_KNEE_VOLTS = 0.55;
 export const SELENIUM_PLATE_VOLTS_AT_RATED = 1;
@@ -45,3 +47,9 @@ export const LINE_DURING_READING = 0.02;
 export const DEFAULT_MEASUREMENT_ERROR = 0.02;
 /** Electrolytic measured leakage is a snapshot: it drifts with reforming and temperature. common-practice. */
 export const LEAK_SPREAD = 0.5;
+
+/**
+ * Leakage of a capacitor in a stack that nothing but leakage holds in the middle, as amperes per (farad times volt): a tenth of the
+ * usual limit for new electrolytics (0.01 C V in microamperes), known to a factor of a few. from-memory.
+ */
+export const STACK_LEAK = { ampsPerFaradVolt: 1e-3, spread: 0.8 } as const;
