@@ -16,5 +16,10 @@ interface CommandEntry {
 /** Every subcommand. Only the one that is asked for is loaded. */
 export const commands: readonly CommandEntry[] = [
   { name: "grade", summary: "grade a job: findings, clearance and what to do next", load: () => import("./commands/grade.ts") },
-  { name: "circuit", summary: "print the network that a job compiles to, and what every point of it carries", load: () => import("./commands/circuit.ts") },
+  {
+    name: "circuit",
+    summary: "print the network that a job compiles to, and what every point of it carries",
+    load: () => import("./commands/circuit.ts"),
+  },
+  { name: "work", summary: "work a formula of the handbooks, with units, limits and source", load: () => import("./commands/work.ts") },
 ];

@@ -35,8 +35,8 @@ export interface OracleRecord {
 
 const FOLDER = new URL("../data/", import.meta.url);
 
-function pathOf(name: string): string {
-  return fileURLToPath(new URL(`${name}.json`, FOLDER));
+function pathOf(name: string, folder: URL): string {
+  return fileURLToPath(new URL(`${name}.json`, folder));
 }
 
 function tidy(value: unknown): unknown {
@@ -52,17 +52,17 @@ export function digestOf(lines: readonly string[], analysis: unknown): string {
   return createHash("sha256").update(lines.join("\n")).update(JSON.stringify(analysis)).digest("hex").slice(0, 16);
 }
 
-export function writeRecord(name: string, record: OracleRecord): void {
-  writeFileSync(pathOf(name), `${JSON.stringify(tidy(record), null, 1)}\n`);
+export function writeRecord(name: string, record: OracleRecord, folder: URL = FOLDER): void {
+  writeFileSync(pathOf(name, folder), `${JSON.stringify(tidy(record), null, 1)}\n`);
 }
 
 /** The stored record; undefined when there is none. */
-export function readRecord(name: string): OracleRecord | undefined {
-  const path = pathOf(name);
+export function readRecord(name: string, folder: URL = FOLDER): OracleRecord | undefined {
+  const path = pathOf(name, folder);
   return existsSync(path) ? (JSON.parse(readFileSync(path, "utf8")) as OracleRecord) : undefined;
 }
 
 /** Names of all stored records. */
-export function recordNames(): string[] {
-  return readdirSync(FOLDER).flatMap((file) => (file.endsWith(".json") ? [file.slice(0, -".json".length)] : []));
+export function recordNames(folder: URL = FOLDER): string[] {
+  return readdirSync(folder).flatMap((file) => (file.endsWith(".json") ? [file.slice(0, -".json".length)] : []));
 }

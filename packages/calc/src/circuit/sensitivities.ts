@@ -1,10 +1,10 @@
 import { type HotOhms, type Injection, injectionOf } from "./injection.ts";
 import { LinearPass, type Sums } from "./linear-pass.ts";
 import type { Network, Thermistor } from "./network.ts";
+import { PeriodicFactors } from "./periodic-factors.ts";
 import { directShare } from "./probe-direct.ts";
 import { type Functional, probeFunctional, probeGain, probeWave } from "./probe-reading.ts";
 import { filamentOhms, thermistorSlope } from "./self-heating.ts";
-import { solvePeriodic } from "./shooting.ts";
 import { factorizeSmall, solveSmall } from "./small-lu.ts";
 import type { ParameterRef, Probe, Sensitivities, SteadyState } from "./solution.ts";
 import { solveSteady } from "./steady.ts";
@@ -138,10 +138,11 @@ export function sensitivities(
 function initialShifts(n: number, columns: number, end: Float64Array): Float64Array[] {
   const transition = new Float64Array(n * n);
   for (let row = 0; row < n; row++) for (let k = 0; k < n; k++) transition[row * n + k] = end[row * columns + k]!;
+  const factors = new PeriodicFactors(n, transition);
   const shifts: Float64Array[] = [];
   for (let column = n; column < columns; column++) {
     const residual = Float64Array.from({ length: n }, (_, row) => end[row * columns + column]!);
-    shifts.push(solvePeriodic(n, transition, residual));
+    shifts.push(factors.solve(residual));
   }
   return shifts;
 }

@@ -1,6 +1,6 @@
 import type { Circuit } from "./circuit.ts";
 import type { Marcher, Plan, Trajectory } from "./march.ts";
-import { factorizeSmall, solveSmall } from "./small-lu.ts";
+import { PeriodicFactors } from "./periodic-factors.ts";
 import { CircuitError } from "./solution.ts";
 
 /** Least scale against which a store's correction is judged: volts of a capacitor, amperes of a coil, volt-seconds of a flux. */
@@ -22,31 +22,6 @@ export interface PeriodicState {
 }
 
 /**
- * Solves (I - M) dx = r with complete pivoting. A direction that the period leaves exactly as it was (the flux of a
- * lossless core) has no determined value; its shift is left at zero.
- */
-export function solvePeriodic(size: number, transition: Float64Array, residual: Float64Array): Float64Array {
-  const a = new Float64Array(size * size);
-  for (let row = 0; row < size; row++) {
-    for (let column = 0; column < size; column++) {
-      a[row * size + column] = (row === column ? 1 : 0) - transition[row * size + column]!;
-    }
-  }
-  const pivots = new Int32Array(size);
-  const solution = Float64Array.from(residual);
-  for (let k = 0; k < size; k++) {
-    let silent = true;
-    for (let j = 0; j < size; j++) if (Math.abs(a[k * size + j]!) > 1e-12 || Math.abs(a[j * size + k]!) > 1e-12) silent = false;
-    if (!silent) continue;
-    a[k * size + k] = 1;
-    solution[k] = 0;
-  }
-  if (!factorizeSmall(size, a, pivots)) throw new CircuitError("singular", "the period does not determine the stores");
-  solveSmall(size, a, pivots, solution, 1);
-  return solution;
-}
-
-/**
  * (I - M)^-1 from a transition matrix that is only nearly right, mended by each step that is taken with it
  * (Broyden, Math. Comp. 19, 1965: the least change that explains the residual just seen).
  */
@@ -63,11 +38,12 @@ class BorrowedInverse {
     this.size = size;
     this.weights = scales.map((scale) => 1 / (scale * scale));
     this.inverse = new Float64Array(size * size);
+    const factors = new PeriodicFactors(size, transition);
     const unit = new Float64Array(size);
     for (let column = 0; column < size; column++) {
       unit.fill(0);
       unit[column] = 1;
-      const solved = solvePeriodic(size, transition, unit);
+      const solved = factors.solve(unit);
       for (let row = 0; row < size; row++) this.inverse[row * size + column] = solved[row]!;
     }
   }
@@ -109,6 +85,59 @@ class BorrowedInverse {
       const factor = (step[k]! - guessed[k]!) / scale;
       for (let j = 0; j < size; j++) inverse[k * size + j] = inverse[k * size + j]! + factor * row[j]!;
     }
+  }
+}
+
+/** A residual this many times that before the step, and not negligible, tells of a step beyond what is linear. */
+const WORSE = 2.5;
+const NEGLIGIBLE = 1e-4;
+const LEAST_SHARE = 1e-8;
+const FREE_OVERSHOOTS = 3;
+const MOST_RIGHTED = 8;
+
+/**
+ * Shortens Newton steps that overshoot: with no load a supply's period either tops its capacitor up or leaves it alone,
+ * and a step from the one side lands far on the other. The first two such steps are let pass, since a step into a new regime may
+ * look worse before it is better.
+ */
+class Backtrack {
+  private held: { state: Float64Array; change: Float64Array; residual: Float64Array } | undefined;
+  private share = 1;
+  private overshoots = 0;
+  private righted = 0;
+
+  /**
+   * Whether a state should be run for a period before it is judged: a prediction may be one that the circuit cannot be in
+   * (a choke current against its rectifier). It hides the overshoots of an unloaded supply, so it is tried a few times only.
+   */
+  rights(): boolean {
+    if (this.overshoots < FREE_OVERSHOOTS || this.righted >= MOST_RIGHTED) return false;
+    this.righted++;
+    return true;
+  }
+
+  /** Judges the state that the last step led to by its residual; on refusal `state` is set to a shorter step. */
+  refuses(circuit: Circuit, state: Float64Array, residual: Float64Array): boolean {
+    const { held } = this;
+    if (held === undefined) return false;
+    const before = relativeSize(circuit, held.residual, held.state, state);
+    if (relativeSize(circuit, residual, held.state, state) <= Math.max(WORSE * before, NEGLIGIBLE)) return false;
+    if (this.share === 1) this.overshoots++;
+    if (this.overshoots < FREE_OVERSHOOTS || this.share < LEAST_SHARE) return false;
+    this.share /= 4;
+    for (let k = 0; k < state.length; k++) state[k] = held.state[k]! + this.share * held.change[k]!;
+    return true;
+  }
+
+  /** Remembers where the step about to be taken starts. */
+  hold(state: Float64Array, change: Float64Array, residual: Float64Array): void {
+    this.held = { state: Float64Array.from(state), change, residual: Float64Array.from(residual) };
+    this.share = 1;
+  }
+
+  forget(): void {
+    this.held = undefined;
+    this.share = 1;
   }
 }
 
@@ -155,11 +184,16 @@ export function shoot(
   let last = Number.POSITIVE_INFINITY;
   let stalls = 0;
   let poor = 0;
+  const backtrack = new Backtrack();
   for (let pass = 1; pass <= options.maxIterations; pass++) {
     end.set(state);
     marcher.march(plan, end, 0, borrowed === undefined ? transition : undefined, options.record);
     for (let k = 0; k < states; k++) residual[k] = end[k]! - state[k]!;
-    const change = borrowed === undefined ? solvePeriodic(states, transition, residual) : borrowed.step(residual);
+    if (borrowed === undefined && backtrack.refuses(circuit, state, residual)) {
+      if (backtrack.rights()) marcher.march(plan, state, 0);
+      continue;
+    }
+    const change = borrowed === undefined ? new PeriodicFactors(states, transition).solve(residual) : borrowed.step(residual);
     const size = relativeSize(circuit, change, state, end);
     if (size < options.tolerance) {
       // The recorded period keeps its own start; a better start would leave it by less than the tolerance.
@@ -183,9 +217,12 @@ export function shoot(
       last = Number.POSITIVE_INFINITY;
       state.set(end);
       for (let period = 0; period < 5; period++) marcher.march(plan, state, 0);
+      backtrack.forget();
       continue;
     }
+    if (borrowed === undefined) backtrack.hold(state, change, residual);
     for (let k = 0; k < states; k++) state[k] = state[k]! + change[k]!;
+    if (backtrack.rights()) marcher.march(plan, state, 0);
   }
   const names = circuit.states.map((slot) => slot.id);
   throw new CircuitError("no-convergence", `no periodic state after ${options.maxIterations} periods`, [], names);

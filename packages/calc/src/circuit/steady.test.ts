@@ -67,6 +67,16 @@ describe("solveSteady on linear networks", () => {
     expect(Math.abs(steady.elements.get("T.p")!.meanAmps)).toBeLessThan(1e-5);
   });
 
+  it("a current round two coils without resistance is not determined, and the rest is found", () => {
+    const steady = solveSteady(
+      network(line("S", "a", "0", 10), resistor("R", "a", "b", 100), inductor("L1", "b", "0", 1), inductor("L2", "b", "0", 3)),
+    );
+    const reactance = OMEGA * 0.75;
+    expect(steady.points.get("b")!.rmsVolts / ((10 * reactance) / Math.hypot(100, reactance))).toBeCloseTo(1, 3);
+    // What goes round the two is not determined; what comes in through the resistor has no steady part.
+    expect(Math.abs(steady.elements.get("L1")!.meanAmps + steady.elements.get("L2")!.meanAmps)).toBeLessThan(1e-6);
+  });
+
   it("harmonically related sources share one period; others are refused", () => {
     const steady = solveSteady(network(line("S", "a", "b", 3, 60), line("H", "b", "0", 4, 180), resistor("R", "a", "0", 1)));
     expect(steady.hertz).toBe(60);

@@ -11,7 +11,8 @@ export type DerivedDimension =
   | "inductance-per-turn-squared"
   | "resistivity"
   | "temperature-difference"
-  | "thermal-resistance";
+  | "thermal-resistance"
+  | "ohms-per-volt";
 
 export type FormulaDimension = Dimension | DerivedDimension;
 
@@ -70,6 +71,39 @@ export const derivedUnits: Readonly<Record<DerivedDimension, readonly (readonly 
     ["K/W", 1],
     ["degC/W", 1],
   ],
+  "ohms-per-volt": [
+    ["ohm/V", 1],
+    ["kohm/V", 1e3],
+  ],
+};
+
+/** The unit of what `compute` takes and gives; empty for a bare number. */
+export const siUnits: Readonly<Record<FormulaDimension, string>> = {
+  resistance: "ohm",
+  capacitance: "F",
+  inductance: "H",
+  voltage: "V",
+  current: "A",
+  power: "W",
+  energy: "J",
+  frequency: "Hz",
+  time: "s",
+  temperature: "K",
+  conductance: "S",
+  charge: "C",
+  length: "m",
+  ratio: "",
+  level: "dB",
+  angle: "rad",
+  "melting-integral": "A2s",
+  perveance: "A/V^1.5",
+  "capacitance-per-length": "F/m",
+  "inductance-per-length": "H/m",
+  "inductance-per-turn-squared": "H/turn^2",
+  resistivity: "ohm-m",
+  "temperature-difference": "K",
+  "thermal-resistance": "K/W",
+  "ohms-per-volt": "ohm/V",
 };
 
 /** Whether a dimension is one of the formulas' own. */

@@ -1,5 +1,5 @@
 export { allFormulas } from "./allFormulas.ts";
-export type { FormulaDimension } from "./dimensions.ts";
+export { type FormulaDimension, siUnits } from "./dimensions.ts";
 export { formatFormulaValue } from "./formatFormulaValue.ts";
 export type { Arguments, Formula, FormulaInput, FormulaOutput, FormulaValues, TypedFormula } from "./formula.ts";
 export { FormulaError } from "./formulaError.ts";

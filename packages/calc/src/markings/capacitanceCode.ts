@@ -6,10 +6,18 @@ import type { MarkingContext, Result, Tolerance } from "../quantities/types.ts";
 import { take, takeAt, unreadable, type Workpiece } from "./workpiece.ts";
 
 /** EIA voltage codes of film capacitors, from-memory (reference section 4.7). */
-const voltageCodes: Readonly<Record<string, number>> = { "1H": 50, "2A": 100, "2D": 200, "2E": 250, "2G": 400, "2J": 630, "3A": 1000 };
+export const voltageCodes: Readonly<Record<string, number>> = {
+  "1H": 50,
+  "2A": 100,
+  "2D": 200,
+  "2E": 250,
+  "2G": 400,
+  "2J": 630,
+  "3A": 1000,
+};
 
 /** Below 10 pF the letter is an absolute tolerance in picofarad (S19; F and G from-memory). */
-const picofaradLetters: Readonly<Record<string, number>> = { B: 0.1, C: 0.25, D: 0.5, F: 1, G: 2 };
+export const picofaradLetters: Readonly<Record<string, number>> = { B: 0.1, C: 0.25, D: 0.5, F: 1, G: 2 };
 
 /** Three figures of the EIA code in farads: two figures and a power of ten in pF; 8 is 0.01, 9 is 0.1 (reference section 4.7). */
 export function eiaFarads(figures: string): number {

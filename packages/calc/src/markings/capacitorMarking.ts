@@ -10,7 +10,7 @@ import { likelyDielectric } from "./likelyDielectric.ts";
 import { takeTolerance } from "./takeTolerance.ts";
 import { marking, take, takeAt, takeWord, unreadable, type Workpiece } from "./workpiece.ts";
 
-const dielectrics: readonly (readonly [RegExp, Dielectric])[] = [
+export const dielectrics: readonly (readonly [RegExp, Dielectric])[] = [
   [/\bpaper[- ](?:in[- ])?oil\b|\boil[- ](?:filled|impregnated|paper)\b|\boil\b|\bPIO\b/i, "oil"],
   [/\bsilver(?:ed)?[- ]mica\b|\bmica\b/i, "mica"],
   [/\bceramic\b|\bdis[ck](?:[- ]ceramic)?\b|\bcer\b/i, "ceramic"],

@@ -3,13 +3,13 @@ import type { Colour } from "./colours.ts";
 import { farads, type Percents, percentsOf, type Reader } from "./dotReading.ts";
 
 /** Older EIA/RETMA table, two copies agree (S17). Grey and white are fractions here. */
-const ceramicExponents: Percents = { black: 0, brown: 1, red: 2, orange: 3, yellow: 4, grey: -2, white: -1 };
-const percentsAbove10: Percents = { black: 20, brown: 1, red: 2, orange: 2.5, green: 5, white: 10, none: 20 };
+export const ceramicExponents: Percents = { black: 0, brown: 1, red: 2, orange: 3, yellow: 4, grey: -2, white: -1 };
+export const percentsAbove10: Percents = { black: 20, brown: 1, red: 2, orange: 2.5, green: 5, white: 10, none: 20 };
 /** Picofarad, up to 10 pF (S17; brown from-memory). */
-const picofaradsUpTo10: Percents = { black: 2, brown: 0.1, green: 0.5, grey: 0.25, white: 1 };
+export const picofaradsUpTo10: Percents = { black: 2, brown: 0.1, green: 0.5, grey: 0.25, white: 1 };
 
 /** ppm/K: as the older charts have it (S17) and as later EIA-198 has it (from-memory); they differ for grey and white. */
-const coefficients: Readonly<Partial<Record<Colour, readonly [older: number, later: number | null]>>> = {
+export const ceramicCoefficients: Readonly<Partial<Record<Colour, readonly [older: number, later: number | null]>>> = {
   black: [0, 0],
   brown: [-30, -33],
   red: [-80, -75],
@@ -23,8 +23,8 @@ const coefficients: Readonly<Partial<Record<Colour, readonly [older: number, lat
 };
 
 /** Six marks: figure and multiplier of the temperature coefficient (from-memory). */
-const coefficientFigures: Percents = { black: 0, red: 1, orange: 1.5, yellow: 2.2, green: 3.3, blue: 4.7, violet: 7.5 };
-const coefficientMultipliers: Percents = {
+export const coefficientFigures: Percents = { black: 0, red: 1, orange: 1.5, yellow: 2.2, green: 3.3, blue: 4.7, violet: 7.5 };
+export const coefficientMultipliers: Percents = {
   black: -1,
   brown: -10,
   red: -100,
@@ -81,7 +81,7 @@ export const ceramicThreeMarks: Reader = ([first, second, power]) => {
 /** Tubular or disc with five marks: temperature coefficient, figure, figure, power of ten, tolerance (layout from-memory). */
 export const ceramicFiveMarks: Reader = ([coefficient = "none", first, second, power, mark = "none"]) => {
   const reading = read([first, second], power, mark);
-  const pair = coefficients[coefficient];
+  const pair = ceramicCoefficients[coefficient];
   if (!reading || !pair) return [];
   const [older, later] = pair;
   const notes = later === null ? [`${coefficient}: ${older} ppm/K on older charts, general purpose later`] : [];

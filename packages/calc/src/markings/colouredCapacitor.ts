@@ -1,15 +1,8 @@
 import { formatQuantity } from "../quantities/formatQuantity.ts";
 import type { Dielectric, Marking, Result } from "../quantities/types.ts";
-import { type CapacitorFamily, decodeCapacitorColours } from "./decodeCapacitorColours.ts";
+import { capacitorFamiliesOf } from "./capacitorFamilies.ts";
+import { decodeCapacitorColours } from "./decodeCapacitorColours.ts";
 import { marking, unreadable, type Workpiece } from "./workpiece.ts";
-
-/** The families of colour marks a dielectric was made in; all of them when it is not known. */
-const familiesOf: Readonly<Partial<Record<Dielectric, readonly CapacitorFamily[]>>> = {
-  mica: ["mica-rma-3", "mica-rma-5", "mica-aws-6", "mica-rma-6"],
-  paper: ["paper-bands", "mica-aws-6"],
-  film: ["polyester-bands"],
-  ceramic: ["ceramic-3", "ceramic-5", "ceramic-6"],
-};
 
 /** The dielectric a family's name speaks of. */
 const dielectricOf = (family: string): Dielectric | undefined =>
@@ -24,7 +17,7 @@ export function colouredCapacitor(
 ): Result<Marking> {
   const left = piece.text.replaceAll(/[|\s,;]/g, "");
   if (left !== "") piece.notes.push(`not read: ${piece.text.replaceAll("|", " ").trim().replaceAll(/\s+/g, " ")}`);
-  const readings = decodeCapacitorColours(colours, dielectric && familiesOf[dielectric]);
+  const readings = decodeCapacitorColours(colours, capacitorFamiliesOf(dielectric));
   if (!readings.ok) return unreadable(piece, `cannot be read: ${readings.problem.message}`);
   const [first, ...others] = readings.value;
   if (!first) return unreadable(piece, "fits no code of capacitors");

@@ -8,7 +8,7 @@ import { type Colour, colourDigits, colourExponents, colourNamed, temperatureCoe
 const expected = 'three to six band colours, such as "yellow violet orange silver"';
 
 /** Fifth band of military composition and film parts, percent per 1000 h: S7, S8, S9, S10. */
-const failureRates: Readonly<Partial<Record<Colour, number>>> = { brown: 1, red: 0.1, orange: 0.01, yellow: 0.001 };
+export const failureRates: Readonly<Partial<Record<Colour, number>>> = { brown: 1, red: 0.1, orange: 0.01, yellow: 0.001 };
 
 /** A fifth band that is neither value nor tolerance: reference section 3.3 (S62; white and blue doubtful, from-memory). */
 const extraBands: Readonly<Partial<Record<Colour, string>>> = {
@@ -21,12 +21,17 @@ const extraBands: Readonly<Partial<Record<Colour, string>>> = {
 const filmYear = 1970;
 /** IEC 60062:2016 changed grey from 0.05 to 0.01 %. */
 const greyChangeYear = 2016;
+/** Charts of the 1940s and 1950s give these two the figure itself as the tolerance (reference section 2.1, from-memory). */
+export const earlyTolerances: Readonly<Partial<Record<Colour, number>>> = { orange: 3, yellow: 4 };
+export const earlyToleranceBefore = 1960;
 
 interface Scored extends CodeReading {
   score: number;
 }
 
-function tolerancePercent(colour: Colour, era: number | undefined): number | undefined {
+/** Percent a tolerance band stands for in a year; undefined when the colour is none. */
+export function tolerancePercent(colour: Colour, era: number | undefined): number | undefined {
+  if (era !== undefined && era < earlyToleranceBefore && earlyTolerances[colour] !== undefined) return earlyTolerances[colour];
   if (colour === "grey" && era !== undefined && era < greyChangeYear) return 0.05;
   return tolerancePercents[colour];
 }

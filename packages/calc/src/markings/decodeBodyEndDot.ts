@@ -18,7 +18,7 @@ export interface BodyEndDot {
 }
 
 /** Tolerance of the other end (S6). */
-const endPercents: Readonly<Partial<Record<Colour, number>>> = { gold: 5, silver: 10, none: 20 };
+export const endPercents: Readonly<Partial<Record<Colour, number>>> = { gold: 5, silver: 10, none: 20 };
 
 /**
  * Ohms of a resistor marked body-end-dot (RMA from 1930, S6): body first figure, end second figure, dot the power of ten. A dot or

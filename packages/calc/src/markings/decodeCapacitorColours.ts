@@ -31,11 +31,11 @@ const expected = "three, five or six colours in reading order; of six mica dots 
 /** Values of the years before preferred values, by their figures (reference section 1.2, history). */
 const roundFigures = new Set([10, 20, 25, 30, 40, 50, 60, 75, 80]);
 
-/** How well a value fits what was made: preferred in E12, in E24, round as before 1940, else odd. */
-function likelihood(reading: CodeReading): number {
-  if (isPreferred(reading.value, "E12")) return 3;
-  if (isPreferred(reading.value, "E24")) return 2;
-  const figures = Math.round(Number(reading.value.toExponential(6).split("e")[0]) * 10);
+/** How well a value fits what was made: 3 preferred in E12, 2 in E24 or round as before 1940, 0 odd. */
+export function valueLikelihood(value: number): number {
+  if (isPreferred(value, "E12")) return 3;
+  if (isPreferred(value, "E24")) return 2;
+  const figures = Math.round(Number(value.toExponential(6).split("e")[0]) * 10);
   return roundFigures.has(figures) ? 2 : 0;
 }
 
@@ -66,6 +66,6 @@ export function decodeCapacitorColours(
   }
   const readings = fitting.flatMap((name) => families[name].read(marks));
   if (readings.length === 0) return problem(`${quoted(names.join(" "))} fits no code of ${fitting.join(", ")}`, 0, length, expected);
-  const order = new Map(readings.map((reading, place) => [reading, likelihood(reading) * 100 - place]));
+  const order = new Map(readings.map((reading, place) => [reading, valueLikelihood(reading.value) * 100 - place]));
   return { ok: true, value: readings.toSorted((one, other) => (order.get(other) ?? 0) - (order.get(one) ?? 0)) };
 }

@@ -1,6 +1,9 @@
 export { capacitanceTolerance, eiaFarads } from "./capacitanceCode.ts";
 export type { CodeReading } from "./codeReading.ts";
 export { type Colour, colourNamed } from "./colours.ts";
+export { decode } from "./decode/decode.ts";
+export type { DecodeContext, Decoded, DecodedReading, WrittenBack } from "./decode/decoded.ts";
+export { type MarkingFamily, markingFamilies } from "./decode/markingFamily.ts";
 export { decodeBands } from "./decodeBands.ts";
 export { type BodyEndDot, decodeBodyEndDot } from "./decodeBodyEndDot.ts";
 export { type CapacitorFamily, capacitorFamilies, decodeCapacitorColours } from "./decodeCapacitorColours.ts";

@@ -3,7 +3,7 @@ import type { Colour } from "./colours.ts";
 import { farads, type Percents, percentsOf, type Reader } from "./dotReading.ts";
 
 /** RMA: the digit is the tolerance and the hundreds of volts (S14; black tolerance doubtful, from-memory). */
-const rmaPercents: Percents = {
+export const rmaPercents: Percents = {
   black: 20,
   brown: 1,
   red: 2,
@@ -18,7 +18,7 @@ const rmaPercents: Percents = {
   silver: 10,
   none: 20,
 };
-const rmaVolts: Percents = {
+export const rmaVolts: Percents = {
   brown: 100,
   red: 200,
   orange: 300,
@@ -34,10 +34,13 @@ const rmaVolts: Percents = {
 };
 
 /** AWS, JAN, MIL and EIA (from-memory; yellow from 1940s charts, reference section 2.1). Blue as 2 % in one lesson (S15) is an error. */
-const awsPercents: Percents = { black: 20, brown: 1, red: 2, orange: 3, yellow: 4, green: 5, gold: 5, silver: 10, none: 20 };
+export const awsPercents: Percents = { black: 20, brown: 1, red: 2, orange: 3, yellow: 4, green: 5, gold: 5, silver: 10, none: 20 };
+
+/** Powers of ten of the same codes (S11; silver from-memory). */
+export const awsPowers: readonly Colour[] = ["black", "brown", "red", "orange", "yellow", "gold", "silver"];
 
 /** Characteristic: letter and temperature coefficient in ppm/K (S11; F from-memory). */
-const characteristics: Readonly<Partial<Record<Colour, readonly [string, number, number]>>> = {
+export const micaCharacteristics: Readonly<Partial<Record<Colour, readonly [string, number, number]>>> = {
   black: ["A", -1000, 1000],
   brown: ["B", -500, 500],
   red: ["C", -200, 200],
@@ -49,7 +52,11 @@ const characteristics: Readonly<Partial<Record<Colour, readonly [string, number,
 };
 
 /** What the first of six dots says of the make (S15, S16). */
-const types: Readonly<Partial<Record<Colour, string>>> = { black: "mica, AWS/JAN/MIL", white: "mica, EIA", silver: "moulded paper, AWS" };
+export const micaTypes: Readonly<Partial<Record<Colour, string>>> = {
+  black: "mica, AWS/JAN/MIL",
+  white: "mica, EIA",
+  silver: "moulded paper, AWS",
+};
 
 /** RMA three dots: figure, figure, power of ten; 500 V, 20 % (S14). */
 export const rmaThreeDots: Reader = ([first, second, power]) => {
@@ -110,11 +117,11 @@ export const rmaSixDots: Reader = ([first, second, third, volts = "none", tolera
 
 /** AWS, JAN, MIL and EIA six dots: type, two figures; bottom from the right power of ten, tolerance, characteristic (S15, S16). */
 export const awsSixDots: Reader = ([type = "none", first, second, characteristic = "none", tolerance = "none", power]) => {
-  const make = types[type];
-  const value = farads([first, second], power, ["black", "brown", "red", "orange", "yellow", "gold", "silver"]);
+  const make = micaTypes[type];
+  const value = farads([first, second], power, awsPowers);
   const percent = awsPercents[tolerance];
   if (make === undefined || value === undefined || percent === undefined) return [];
-  const [letter, low, high] = characteristics[characteristic] ?? [];
+  const [letter, low, high] = micaCharacteristics[characteristic] ?? [];
   const known = letter !== undefined && low !== undefined && high !== undefined;
   return [
     {

@@ -2,11 +2,11 @@ import { colourDigits } from "./colours.ts";
 import { farads, type Percents, percentsOf, type Reader } from "./dotReading.ts";
 
 /** From-memory; yellow and orange doubtful (reference section 4.3). */
-const paperPercents: Percents = { black: 20, white: 10, silver: 10, green: 5, gold: 5, yellow: 40, orange: 30, none: 20 };
+export const paperPercents: Percents = { black: 20, white: 10, silver: 10, green: 5, gold: 5, yellow: 40, orange: 30, none: 20 };
 
 /** Moulded polyester of the European five-band type (S17). */
-const polyesterPercents: Percents = { black: 20, white: 10, green: 5 };
-const polyesterVolts: Percents = { brown: 100, red: 250, yellow: 400 };
+export const polyesterPercents: Percents = { black: 20, white: 10, green: 5 };
+export const polyesterVolts: Percents = { brown: 100, red: 250, yellow: 400 };
 
 /** Moulded paper tubular: figure, figure, power of ten, tolerance, hundreds of volts in one band or two (S18 for the volts). */
 export const paperBands: Reader = ([first, second, power, tolerance = "none", hundreds, units]) => {

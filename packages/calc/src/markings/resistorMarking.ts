@@ -15,7 +15,7 @@ import { marking, take, takeAt, takeWord, unreadable, type Workpiece } from "./w
 
 type Composition = NonNullable<Marking["composition"]>;
 
-const compositions: readonly (readonly [RegExp, Composition])[] = [
+export const compositions: readonly (readonly [RegExp, Composition])[] = [
   [/\bwire[- ]?wound\b|\bWW\b|\bvitreous\b/i, "wirewound"],
   [/\bmetal[- ]oxide\b|\bMOX\b/i, "metal-oxide"],
   [/\bmetal[- ]film\b/i, "metal-film"],

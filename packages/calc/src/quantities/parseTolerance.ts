@@ -5,7 +5,7 @@ import type { Result, Tolerance } from "./types.ts";
 const expected = 'a tolerance such as "10 %", "-10 +50 %", "J" or "GMV"';
 
 /** Percent below and above by letter: reference section 2.4 (S19 for B to N and Q, S, T, Z; E, L, P, W from-memory). */
-const toleranceLetters: Readonly<Record<string, readonly [number, number]>> = {
+export const toleranceLetters: Readonly<Record<string, readonly [number, number]>> = {
   E: [0.005, 0.005],
   L: [0.01, 0.01],
   P: [0.02, 0.02],

@@ -2,7 +2,7 @@ import type { ScannedNumber } from "./scanNumber.ts";
 import type { Dimension } from "./types.ts";
 
 /** Letters that stand for the decimal point and the unit, with their power of ten: IEC 60062 (S65 for L, S66). */
-const letters: Readonly<Partial<Record<Dimension, Readonly<Record<string, number>>>>> = {
+export const codeLetters: Readonly<Partial<Record<Dimension, Readonly<Record<string, number>>>>> = {
   resistance: { L: -3, R: 0, r: 0, K: 3, k: 3, M: 6, G: 9, T: 12 },
   capacitance: { p: -12, P: -12, n: -9, N: -9, u: -6, U: -6, m: -3, F: 0 },
   voltage: { V: 0 },
@@ -21,7 +21,7 @@ export function scanLetterCode(
   dimension: Dimension,
   toleranceFollows = false,
 ): { number: ScannedNumber; exponent: number } | null {
-  const known = letters[dimension];
+  const known = codeLetters[dimension];
   if (!known) return null;
   for (const pattern of toleranceFollows ? [code, codeWithTolerance] : [code]) {
     pattern.lastIndex = offset;

@@ -23,7 +23,11 @@ function circuit(path: string, options: CircuitOptions, terminal: Terminal): num
   const condition = built.model.conditions.get(options.condition);
   if (condition === undefined || !condition.powered) {
     const powered = [...built.model.conditions.values()].filter((candidate) => candidate.powered).map(({ id }) => id);
-    throw new InputError(path, `no powered condition "${options.condition}" in this job`, `powered conditions of this job: ${powered.join(", ")}`);
+    throw new InputError(
+      path,
+      `no powered condition "${options.condition}" in this job`,
+      `powered conditions of this job: ${powered.join(", ")}`,
+    );
   }
   const sheet = circuitSheet(built.model, options.life, options.condition);
   terminal.out(options.format === "json" ? stableJson(sheet) : renderCircuit(sheet, terminal.columns));
@@ -34,7 +38,11 @@ function circuit(path: string, options: CircuitOptions, terminal: Terminal): num
 export function define(command: Command, terminal: Terminal, finish: (exitCode: number) => void): void {
   command
     .argument("<job>", "folder that holds job.json, or the file itself")
-    .addOption(new Option("-l, --life <life>", "which chassis: as designed, as found, as restored, or with what is planned").choices(LIVES).default("restored"))
+    .addOption(
+      new Option("-l, --life <life>", "which chassis: as designed, as found, as restored, or with what is planned")
+        .choices(LIVES)
+        .default("restored"),
+    )
     .option("-c, --condition <condition>", "in which powered condition", "operating")
     .addOption(new Option("-f, --format <format>", "how to print it").choices(FORMATS).default("text"))
     .action((path: string, options: CircuitOptions) => finish(circuit(path, options, terminal)));

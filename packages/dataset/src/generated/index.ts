@@ -6,3 +6,4 @@ export type * from "./job.ts";
 export type * from "./report.ts";
 export type * from "./stage.ts";
 export type * from "./tube.ts";
+export type * from "./worked-example.ts";

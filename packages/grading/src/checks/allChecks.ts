@@ -1,6 +1,10 @@
 // Generated from packages/grading/src/checks/; run npm run generate. Changes made here are lost.
 
 import type { Check } from "../model/check.ts";
+import { amplifierOperatingPoint } from "./audio/amplifier-operating-point.ts";
+import { couplingCapacitorLeakage } from "./audio/coupling-capacitor-leakage.ts";
+import { outputStageOperation } from "./audio/output-stage-operation.ts";
+import { tubeLimits } from "./audio/tube-limits.ts";
 import { electrolyticCondition } from "./filters/electrolytic-condition.ts";
 import { filterChoke } from "./filters/filter-choke.ts";
 import { filterPolarity } from "./filters/filter-polarity.ts";
@@ -19,6 +23,15 @@ import { lineFuse } from "./line/line-fuse.ts";
 import { lineVoltage } from "./line/line-voltage.ts";
 import { switchCurrent } from "./line/switch-current.ts";
 import { transformerlessChassis } from "./line/transformerless-chassis.ts";
+import { publishedAgainstComputed } from "./readings/published-against-computed.ts";
+import { readingAgainstComputed } from "./readings/reading-against-computed.ts";
+import { readingAgainstPublished } from "./readings/reading-against-published.ts";
+import { readingMeterLoading } from "./readings/reading-meter-loading.ts";
+import { readingsConsistency } from "./readings/readings-consistency.ts";
+import { datasetVersion } from "./record/dataset-version.ts";
+import { kitWiring } from "./record/kit-wiring.ts";
+import { unmeasuredParts } from "./record/unmeasured-parts.ts";
+import { unreadPoints } from "./record/unread-points.ts";
 import { rectifierAverageCurrent } from "./rectifiers/rectifier-average-current.ts";
 import { rectifierInputCapacitor } from "./rectifiers/rectifier-input-capacitor.ts";
 import { rectifierInverseVoltage } from "./rectifiers/rectifier-inverse-voltage.ts";
@@ -40,6 +53,10 @@ import { templateRequirements } from "./templates/template-requirements.ts";
 
 /** Every check, by area and name. */
 export const allChecks: readonly Check[] = [
+  amplifierOperatingPoint,
+  couplingCapacitorLeakage,
+  outputStageOperation,
+  tubeLimits,
   electrolyticCondition,
   filterChoke,
   filterPolarity,
@@ -58,6 +75,15 @@ export const allChecks: readonly Check[] = [
   lineVoltage,
   switchCurrent,
   transformerlessChassis,
+  publishedAgainstComputed,
+  readingAgainstComputed,
+  readingAgainstPublished,
+  readingMeterLoading,
+  readingsConsistency,
+  datasetVersion,
+  kitWiring,
+  unmeasuredParts,
+  unreadPoints,
   rectifierAverageCurrent,
   rectifierInputCapacitor,
   rectifierInverseVoltage,

@@ -48,7 +48,7 @@ export function readingLines(model: ChassisModel): ReportReadingLine[] {
       ...(reading.published === undefined || !Number.isFinite(reading.published.high) ? {} : { publishedHigh: reading.published.high }),
       verdict: verdictOf(reading, prediction),
       ...(deviation === undefined || !Number.isFinite(deviation) ? {} : { deviation }),
-      contributors: (prediction?.contributors ?? []).slice(0, 3).map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
+      contributors: (prediction?.contributors ?? []).filter(({ share }) => share >= 0.01).slice(0, 3).map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
       ...(stage === undefined ? {} : { stage: stage.id }),
       ...(reading.note === undefined ? {} : { note: reading.note }),
       location: reading.location,

@@ -5,33 +5,57 @@ import { spreadOf } from "./spread.ts";
 /** Relative step of the differences; networks of resistors are smooth. */
 const STEP = 1e-4;
 
+/** Leads and contacts of an ohmmeter. common-practice. */
+const LEAD_OHMS = 0.1;
+/** Above this a reading counts as open. common-practice: the top range of a digital multimeter. */
+const OPEN_OHMS = 20e6;
+/** A leakage below this is a short, which an ohmmeter sees as well as any voltage does. */
+const SHORT_OHMS = 1e4;
+
 /**
  * What an ohmmeter shows between two points with the power off, parallel paths included, and its window.
  * Differences over each uncertain resistance give the slopes: such a network solves in microseconds.
+ *
+ * A capacitor's leakage is known at its working voltage; at an ohmmeter's volt it may leak as much, or hardly at all. The window
+ * spans both, and the nominal value is the one without.
  */
 export function predictOhms(compiled: CompiledNetwork, at: string, to: string, accuracy: number, ohmmeter: typeof ohmmeterOf): Prediction | undefined {
   const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
   if (from === undefined || other === undefined) return undefined;
-  const nominal = ohmmeter(compiled.network, from, other, {}).ohms;
+  const tight = withoutLeakage(compiled.network);
+  const nominal = ohmmeter(tight, from, other, {}).ohms;
+  const leaking = ohmmeter(compiled.network, from, other, {}).ohms;
   if (!Number.isFinite(nominal)) {
-    return { nominal, low: 20e6, high: nominal, sigma: Number.POSITIVE_INFINITY, worstLow: 20e6, worstHigh: nominal, contributors: [] };
+    const low = Math.min(OPEN_OHMS, leaking / 2);
+    return { nominal, low, high: nominal, sigma: Number.POSITIVE_INFINITY, worstLow: low, worstHigh: nominal, contributors: [] };
   }
   const slopes = compiled.uncertain.map(({ ref }) => {
-    const changed = withChange(compiled.network, ref.element, ref.parameter);
+    const changed = withChange(tight, ref.element, ref.parameter);
     return changed === undefined ? 0 : (ohmmeter(changed, from, other, {}).ohms - nominal) / STEP;
   });
   const spread = spreadOf(compiled.uncertain, slopes);
-  const sigma = Math.hypot(spread.sigma, accuracy * nominal, 0.1);
+  const sigma = Math.hypot(spread.sigma, accuracy * nominal, LEAD_OHMS);
   const centre = nominal + spread.shift;
+  const drawn = nominal - leaking;
   return {
     nominal,
-    low: Math.max(0, centre - 2 * sigma),
+    low: Math.max(0, centre - drawn - 2 * sigma),
     high: centre + 2 * sigma,
     sigma,
-    worstLow: Math.max(0, nominal - spread.worstDown - accuracy * nominal),
+    worstLow: Math.max(0, nominal - drawn - spread.worstDown - accuracy * nominal),
     worstHigh: nominal + spread.worstUp + accuracy * nominal,
     contributors: spread.contributors,
   };
+}
+
+/** The network as it is at a volt: capacitors that merely leak do not conduct. */
+function withoutLeakage(network: Network): Network {
+  const elements = network.elements.map((element) => {
+    if (element.kind !== "capacitor" || element.leakOhms === undefined || element.leakOhms < SHORT_OHMS) return element;
+    const { leakOhms: _leak, ...tight } = element;
+    return tight;
+  });
+  return { ...network, elements };
 }
 
 /** The network with one resistance raised by STEP; undefined when the parameter is no resistance. */

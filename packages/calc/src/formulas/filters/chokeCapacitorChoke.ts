@@ -6,7 +6,7 @@ export const chokeCapacitorChoke = defineFormula({
   id: "choke-capacitor-choke",
   area: "filters",
   title: "Ripple behind a choke, capacitor, choke filter",
-  expression: "phasor divider of L1, C, L2 and RL",
+  expression: "Vo = Vi/|D + j B/RL|; D = 1 - w^2 L1 C; B = w (L1 + L2 D)",
   inputs: {
     inputVolts: { symbol: "Vi", dimension: "voltage", meaning: "ripple before the filter", minimum: 0 },
     firstHenries: { symbol: "L1", dimension: "inductance", meaning: "first choke", above: 0 },

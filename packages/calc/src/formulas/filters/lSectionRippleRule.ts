@@ -6,7 +6,7 @@ export const lSectionRippleRule = defineFormula({
   id: "l-section-ripple-rule",
   area: "filters",
   title: "Handbook rule for the ripple of a choke-input section at 120 Hz",
-  expression: "ripple % = 100/(L C), L in H, C in uF",
+  expression: "g = 1/(L C), that is 100/(L C) %, L in H, C in uF",
   inputs: {
     henries: { symbol: "L", dimension: "inductance", meaning: "choke", above: 0 },
     farads: { symbol: "C", dimension: "capacitance", meaning: "capacitor", above: 0 },

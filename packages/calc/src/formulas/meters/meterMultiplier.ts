@@ -14,7 +14,7 @@ export const meterMultiplier = defineFormula({
   },
   outputs: {
     ohms: { symbol: "Rx", dimension: "resistance", meaning: "multiplier resistor" },
-    ohmsPerVolt: { symbol: "S", dimension: "resistance", meaning: "ohms for each volt of range" },
+    ohmsPerVolt: { symbol: "S", dimension: "ohms-per-volt", meaning: "ohms for each volt of range" },
     inputOhms: { symbol: "Rv", dimension: "resistance", meaning: "resistance of the whole voltmeter" },
   },
   limits: "Direct current; the range must not lie below what the bare movement reads.",

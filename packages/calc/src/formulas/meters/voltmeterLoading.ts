@@ -12,7 +12,7 @@ export const voltmeterLoading = defineFormula({
     upperOhms: { symbol: "R1", dimension: "resistance", meaning: "resistance from supply to tap", above: 0 },
     lowerOhms: { symbol: "R2", dimension: "resistance", meaning: "resistance from tap to ground", above: 0, open: true },
     rangeVolts: { symbol: "Vfs", dimension: "voltage", meaning: "range of the meter", above: 0 },
-    ohmsPerVolt: { symbol: "S", dimension: "resistance", meaning: "its ohms for each volt", above: 0 },
+    ohmsPerVolt: { symbol: "S", dimension: "ohms-per-volt", meaning: "its ohms for each volt", above: 0 },
   },
   outputs: {
     trueVolts: { symbol: "V", dimension: "voltage", meaning: "voltage without the meter" },

@@ -5,7 +5,7 @@ export const pulseIntegral = defineFormula({
   id: "pulse-integral",
   area: "protection",
   title: "Melting integral of a current pulse by its shape",
-  expression: "I2t = k ip^2 t; k = 1, 1/2, 1/3, 1/5, 1/2",
+  expression: "I2t1 = ip^2 t; I2t2 = ip^2 t/2; I2t3 = ip^2 t/3; I2t5 = ip^2 t/5; I2te = ip^2 t/2",
   inputs: {
     peakAmps: { symbol: "ip", dimension: "current", meaning: "peak", minimum: 0 },
     seconds: { symbol: "t", dimension: "time", meaning: "duration; for the exponential its time constant", minimum: 0 },

@@ -6,7 +6,7 @@ export const regulatorCurrentCorners = defineFormula({
   id: "regulator-current-corners",
   area: "regulators",
   title: "Current of a shunt regulator at the corners of line and load",
-  expression: "Iz = (E - V)/Rs - IL",
+  expression: "Imin = (E1 - V)/Rs - I2; Imax = (E2 - V)/Rs - I1",
   inputs: {
     lowSupplyVolts: { symbol: "E1", dimension: "voltage", meaning: "lowest supply", above: 0 },
     highSupplyVolts: { symbol: "E2", dimension: "voltage", meaning: "highest supply", above: 0 },

@@ -32,6 +32,18 @@ describe("coupling-capacitor-leakage", () => {
     ).toEqual(["good"]);
     expect(run({}, [grid("0.02 V")]).map(({ severity }) => severity)).toEqual(["good"]);
   });
+  it("judges a coupling capacitor to a tube that the job counts as a load: 9 Mohm and 470 kohm on 200 V give 9.9 V", () => {
+    const [finding] = run({
+      V1: null,
+      T1: null,
+      R1: null,
+      C1: { marked: "0.02 uF 600 V paper", measured: { leakage: "9 Mohm", atVolts: "250 V" } },
+    });
+    expect(finding).toMatchObject({ severity: "replace", part: "C1", holds: "service" });
+    expect(finding?.figures[0]?.value).toBeGreaterThan(9.7);
+    expect(finding?.figures[0]?.value).toBeLessThan(10);
+    expect(finding?.title).toContain("the tube behind grid");
+  });
   it("does not blame a new capacitor for a reading of before", () =>
     expect(run({ C1: { marked: "0.02 uF 400 V paper", fitted: "0.022 uF 630 V film" } }, [grid("5 V")])).toEqual([]));
   it("does not apply where neither reading nor leakage is known", () => expect(run()).toEqual([]));

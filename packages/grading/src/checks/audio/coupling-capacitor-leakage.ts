@@ -1,6 +1,6 @@
 import { CircuitError, solveSteady } from "@underchassis/calc";
 import type { ChassisModel, Check, Figure, Finding, Reading } from "../../model/index.ts";
-import { predictCold } from "../shared/coldOhms.ts";
+import { coldOhms } from "../shared/coldOhms.ts";
 import { atMost, figure } from "../shared/figure.ts";
 import { type GridPath, gridPaths } from "../shared/gridPaths.ts";
 import { inPlace } from "../shared/inPlace.ts";
@@ -60,16 +60,15 @@ interface Leak {
 
 function leakOf(model: ChassisModel, path: GridPath): Leak | undefined {
   const condition = [...model.conditions.values()].find(({ powered, like }) => powered && like === "operating")?.id;
-  const gridOhms = predictCold(model, "restored", path.gridSide, model.reference)?.nominal;
-  if (condition === undefined || gridOhms === undefined || !Number.isFinite(gridOhms) || gridOhms <= 0) return undefined;
+  const gridOhms = coldOhms(model, "restored", path.gridSide, model.reference);
+  if (condition === undefined || !Number.isFinite(gridOhms) || gridOhms <= 0) return undefined;
   const sourceVolts =
     latestReading(model, path.source, model.reference, "dc-volts", condition)?.value ??
     model.predict({ life: "restored", condition, line: "actual" }, { quantity: "dc-volts", at: path.source, to: model.reference })?.nominal;
   if (sourceVolts === undefined || sourceVolts < LEAST_SOURCE_VOLTS) return undefined;
-  const work = workOf(model, "restored", { part: path.tube, state: path.tubeState }, "actual").find(
-    (entry) => entry.condition === condition,
-  );
-  const power = isPowerTube(model, path.tubeState);
+  const work =
+    path.tube === undefined ? undefined : workOf(model, "restored", path.tube, "actual").find((entry) => entry.condition === condition);
+  const power = path.tube !== undefined && isPowerTube(model, path.tube.state);
   const bias = Math.abs(work?.gridVolts ?? 0);
   const common = {
     condition,
@@ -109,16 +108,17 @@ const shiftOf = (sourceVolts: number, gridOhms: number, leakOhms: number): numbe
   Number.isFinite(leakOhms) ? (sourceVolts * gridOhms) / (leakOhms + gridOhms) : 0;
 
 function leaky(check: Check, model: ChassisModel, path: GridPath, leak: Leak): Finding {
-  const { capacitor, capacitorState, tube, tubeState } = path;
-  const power = isPowerTube(model, tubeState);
+  const { capacitor, capacitorState, tube } = path;
+  const power = tube !== undefined && isPowerTube(model, tube.state);
+  const name = tube?.part.name ?? `the tube behind ${path.gridSide}`;
   const effect = withLeak(model, path, leak);
-  const limitWatts = tubeState.limits?.plateWatts;
+  const limitWatts = tube?.state.limits?.plateWatts;
   const burns = effect !== undefined && limitWatts !== undefined && effect.plateWatts > limitWatts;
   const needed = leak.gridOhms * (leak.sourceVolts / leak.limit - 1);
   const farads = capacitorState.marking?.value ?? capacitorState.main?.value;
   const figures: Figure[] = [
     atMost(leak.shift, leak.limit, {
-      label: `grid of ${tube.name} lifted by`,
+      label: `grid of ${name} lifted by`,
       unit: "V",
       how: `${volts(leak.sourceVolts)} * ${ohms(leak.gridOhms)} / (${ohms(leak.leakOhms)} + ${ohms(leak.gridOhms)}), no meter${power ? `; limit 2 % of the bias of ${volts(leak.bias)}, at least 0.1 V` : ""}`,
       source: "common-practice",
@@ -132,24 +132,24 @@ function leaky(check: Check, model: ChassisModel, path: GridPath, leak: Leak): F
     ...(effect === undefined
       ? []
       : [
-          figure(`plate current of ${tube.name} without the leak`, effect.before, "A", "simulation"),
-          figure(`plate current of ${tube.name} with it`, effect.after, "A", "simulation with this leak in place"),
+          figure(`plate current of ${name} without the leak`, effect.before, "A", "simulation"),
+          figure(`plate current of ${name} with it`, effect.after, "A", "simulation with this leak in place"),
         ]),
     ...(effect === undefined || limitWatts === undefined
       ? []
       : [
           atMost(effect.plateWatts, limitWatts, {
-            label: `plate dissipation of ${tube.name} with it`,
+            label: `plate dissipation of ${name} with it`,
             unit: "W",
             how: "simulation with this leak in place",
-            source: tubeState.limits?.source ?? "from-memory",
+            source: tube?.state.limits?.source ?? "from-memory",
           }),
         ]),
   ];
   return report(check, "restored", capacitor, {
     severity: burns ? "danger" : "replace",
     condition: leak.condition,
-    title: `${capacitor.name} leaks: it lifts the grid of ${tube.name} by ${volts(leak.shift)}`,
+    title: `${capacitor.name} leaks: it lifts the grid of ${name} by ${volts(leak.shift)}`,
     found:
       leak.reading === undefined
         ? `${ohms(leak.leakOhms)} measured`
@@ -160,7 +160,7 @@ function leaky(check: Check, model: ChassisModel, path: GridPath, leak: Leak): F
       effect === undefined
         ? "Bias is lost and the tube draws more than it should."
         : `Plate current goes from ${amps(effect.before)} to ${amps(effect.after)}${limitWatts === undefined ? "" : ` and plate dissipation to ${watts(effect.plateWatts)} of ${watts(limitWatts)} (${percent(effect.plateWatts / limitWatts)})`}.`,
-    action: `${leak.reading === undefined ? "" : `Pull ${tube.name} (or lift the grid end of ${capacitor.name}) and read again: if the voltage stays with the tube out it is the capacitor; if it goes, it is gas or grid emission in the tube. `}Replace ${capacitor.name} with film${capacitorState.ratedVolts === undefined ? "" : ` of at least ${volts(Math.max(400, capacitorState.ratedVolts))}`}.`,
+    action: `${leak.reading === undefined ? "" : `Pull ${name} (or lift the grid end of ${capacitor.name}) and read again: if the voltage stays with the tube out it is the capacitor; if it goes, it is gas or grid emission in the tube. `}Replace ${capacitor.name} with film${capacitorState.ratedVolts === undefined ? "" : ` of at least ${volts(Math.max(400, capacitorState.ratedVolts))}`}.`,
     holds: power ? "full-line" : "service",
     ...(farads === undefined
       ? {}
@@ -183,6 +183,7 @@ function withLeak(
   { capacitor, tube }: GridPath,
   { condition, leakOhms }: Leak,
 ): { before: number; after: number; plateWatts: number } | undefined {
+  if (tube === undefined) return undefined;
   const { network } = model.compile({ life: "restored", condition, line: "actual" });
   const solve = (leak: number | undefined) => {
     const elements = network.elements.map((element) => {
@@ -190,7 +191,7 @@ function withLeak(
       const { leakOhms: _old, ...rest } = element;
       return leak === undefined ? rest : { ...rest, leakOhms: leak };
     });
-    return solveSteady({ ...network, elements }, { hertz: model.line.hertz }).elements.get(tube.id);
+    return solveSteady({ ...network, elements }, { hertz: model.line.hertz }).elements.get(tube.part.id);
   };
   try {
     const [before, after] = [solve(undefined), solve(leakOhms)];

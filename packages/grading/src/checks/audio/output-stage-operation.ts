@@ -9,6 +9,8 @@ import { amps, ohms, percent, volts, watts } from "../shared/words.ts";
 
 /** common-practice: design-center limits are approached no nearer than this. */
 const WARN_SHARE = 0.9;
+/** common-practice: other limits hold for the worst tube on the worst line; a simulated average this near leaves no room for a strong tube. */
+const NEAR_SHARE = 0.95;
 /** from-memory: half as much again shows as a red plate and ends the tube within minutes. */
 const RED_SHARE = 1.5;
 
@@ -89,7 +91,7 @@ function verdict(
 ): Finding {
   const share = Math.max(...figures.map(({ value, limit }) => (value === null || limit === undefined ? 0 : value / limit)));
   const worst = figures.find(({ value, limit }) => value !== null && limit !== undefined && value / limit === share);
-  const warn = state.limits?.system === "design-center" ? WARN_SHARE : 1;
+  const warn = state.limits?.system === "design-center" ? WARN_SHARE : NEAR_SHARE;
   const limit = watts(state.limits?.plateWatts ?? 0);
   const base = {
     condition,
@@ -113,7 +115,7 @@ function verdict(
       : `${part.name} runs close to its limits${by}`,
     why: over
       ? "The plate reddens, gas comes out of the metal, and the current runs away; output transformer and rectifier go with it."
-      : "Design-center limits leave room for the line, not for a larger cathode current as well.",
+      : "Tubes of one type differ by a fifth and more: a strong one goes beyond the limit where an average one comes close.",
     action: over
       ? "Check the coupling capacitor for leakage, the cathode resistor and the screen supply; if all are right, raise the cathode resistor in steps of a tenth or lower the line voltage that reaches the set."
       : "Watch the plate in the dark on first power; check the line voltage that reaches the set.",

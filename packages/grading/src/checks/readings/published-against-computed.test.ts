@@ -19,15 +19,27 @@ describe("published-against-computed", () => {
   it("finds papers that the maker's own parts contradict", () => {
     const [finding] = run("220 to 240 V");
     expect(finding).toMatchObject({ severity: "watch", life: "designed", point: "a" });
-    // 10 Mohm meter: 300 V * (1 || 10) / (1 + (1 || 10)) = 142.9 V; over 230 V = 0.62.
-    expect(finding?.figures[0]?.value).toBeCloseTo(142.86, 1);
-    expect(finding?.figures[1]?.value).toBeCloseTo(0.621, 2);
+    expect(finding?.figures[0]?.value).toBeCloseTo(150, 3);
+    expect(finding?.figures[1]?.value).toBeCloseTo(150 / 230, 3);
     expect(finding?.why).toContain("a winding voltage, a tube or a resistor");
   });
   it("sees that the papers were read with a meter of 1 kohm/V on 250 V", () => {
     const [finding] = run("45 to 55 V");
     expect(finding?.why).toContain("1 kohm/V on its 250 V range");
     expect(finding?.figures[2]?.value).toBeCloseTo(50, 1);
+  });
+  it("takes a published 0 V for 0.1 V either way, as at a grid", () => {
+    expect(run("0 V")[0]?.figures[0]).toMatchObject({ unit: "V" });
+    const grid = {
+      parts: [
+        ...(parts ?? []),
+        { name: "C1", kind: "capacitor" as const, between: ["a", "grid"] as [string, string], marked: "0.02 uF 400 V" },
+        { name: "R3", kind: "resistor" as const, between: ["grid", "chassis"] as [string, string], marked: "1 Mohm" },
+      ],
+    };
+    expect(
+      publishedAgainstComputed.run(modelOf({ ...grid, readings: [{ at: "grid", quantity: "dc-volts", value: "1 V", published: "0 V" }] })),
+    ).toEqual([]);
   });
   it("says so once a point", () => {
     const reading = { at: "a", quantity: "dc-volts" as const, published: "220 to 240 V" };

@@ -30,17 +30,28 @@ export const publishedAgainstComputed: Check = {
       const key = `${keyOf(reading)} ${reading.published?.asWritten ?? ""}`;
       if (reading.published === undefined || seen.has(key)) return [];
       seen.add(key);
-      const computed = designed(model, reading, "design", reading.loadOhms);
+      const computed = designed(model, reading, "design");
       if (computed === undefined || !Number.isFinite(computed.nominal)) return [];
       return overlaps(reading, computed) ? [] : [disagreement(this, model, reading, computed)];
     });
   },
 };
 
-/** The meter is simulated as a part: readings of the design have no row of their own to be corrected by. */
-function designed(model: ChassisModel, reading: Reading, line: "design" | "actual", ohms: number): Prediction | undefined {
-  const meter = reading.quantity.endsWith("volts") ? { meter: { from: reading.at, to: reading.to, ohms } } : {};
-  return model.predict({ life: "designed", condition: reading.condition, line, ...meter }, reading);
+/**
+ * The design on the design line or today's, without a meter: nobody knows which one the papers were read with. `ohms` puts one
+ * in: nominal and window go down together.
+ */
+function designed(model: ChassisModel, reading: Reading, line: "design" | "actual", ohms?: number): Prediction | undefined {
+  const situation = { life: "designed", condition: reading.condition, line } as const;
+  const bare = model.predict(situation, reading);
+  if (bare === undefined || ohms === undefined || bare.nominal === 0) return bare;
+  const solved = model.solve({ ...situation, meter: { from: reading.at, to: reading.to, ohms } });
+  const [from, to] = solved.ok ? [solved.compiled.pointOf(reading.at), solved.compiled.pointOf(reading.to)] : [];
+  if (!solved.ok || from === undefined || to === undefined) return undefined;
+  const nominal = solved.steady.read({ quantity: "dc-volts", from, to });
+  const scale = nominal / bare.nominal;
+  const ends = [bare.low * scale, bare.high * scale];
+  return { ...bare, nominal, low: Math.min(...ends), high: Math.max(...ends) };
 }
 
 function overlaps(reading: Reading, { low, high }: Prediction): boolean {
@@ -54,7 +65,8 @@ function disagreement(check: Check, model: ChassisModel, reading: Reading, compu
   const window = paperWindow(published ?? { low: 0, high: 0 });
   const above = computed.nominal > window.high;
   const explanations = explain(model, reading);
-  const ratio = computed.nominal / ((window.low + window.high) / 2);
+  const middle = (window.low + window.high) / 2;
+  const ratio = computed.nominal / middle;
   const doubts = quantity.endsWith("volts") && reading.condition !== "cold" ? windingsIn(model) : [];
   return report(check, "designed", undefined, {
     severity: "watch",
@@ -69,12 +81,12 @@ function disagreement(check: Check, model: ChassisModel, reading: Reading, compu
           "computed as designed",
           computed.nominal,
           READING_UNIT[quantity],
-          `simulation with the marked values on ${volts(model.line.designVolts)}, meter of this reading`,
+          `simulation with the marked values on ${volts(model.line.designVolts)}, no meter`,
         ),
         low: computed.low,
         high: computed.high,
       },
-      figure("computed over published", ratio, "", "nominal over the middle of the published range"),
+      ...(middle === 0 ? [] : [figure("computed over published", ratio, "", "nominal over the middle of the published range")]),
       ...explanations.map(({ text, prediction }) =>
         figure(`computed ${text}`, prediction.nominal, READING_UNIT[quantity], "simulation as designed"),
       ),
@@ -82,7 +94,7 @@ function disagreement(check: Check, model: ChassisModel, reading: Reading, compu
     why:
       explanations.length > 0
         ? `The papers fit when it is computed ${joined(explanations.map(({ text }) => text))}.`
-        : `Neither today's line voltage nor an old meter explains ${percent(Math.abs(ratio - 1))}: ${above ? "a winding voltage or a load in the record" : "a winding voltage, a tube or a resistor in the record"} is likelier wrong than the maker's table, but tables have misprints too.`,
+        : `Neither today's line voltage nor an old meter explains ${middle === 0 ? "it" : percent(Math.abs(ratio - 1))}: ${above ? "a winding voltage or a load in the record" : "a winding voltage, a tube or a resistor in the record"} is likelier wrong than the maker's table, but tables have misprints too.`,
     action: `Check${doubts.length === 0 ? "" : ` the winding voltages of ${joined(doubts)} (measured unloaded at a known line voltage),`} the tube types and the loads that the papers count, and on which line voltage and meter their figures were taken. Until then trust neither figure alone.`,
     location: reading.location,
   });
@@ -91,7 +103,7 @@ function disagreement(check: Check, model: ChassisModel, reading: Reading, compu
 /** What the papers may have meant: today's line instead of the design line, or a meter that pulls the point down. */
 function explain(model: ChassisModel, reading: Reading): Explanation[] {
   const found: Explanation[] = [];
-  const today = designed(model, reading, "actual", reading.loadOhms);
+  const today = designed(model, reading, "actual");
   if (today !== undefined && overlaps(reading, today)) found.push({ text: `on ${volts(model.line.actualVolts)} line`, prediction: today });
   if (reading.quantity !== "dc-volts" || reading.published === undefined) return found;
   const range = OLD_RANGES.find((full) => full >= Math.abs(reading.published?.high ?? 0)) ?? 1000;

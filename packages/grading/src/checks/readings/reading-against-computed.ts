@@ -49,7 +49,7 @@ function judge(check: Check, model: ChassisModel, { reading, prediction, verdict
   const dragged = far && supply && low && value < (quantity === "ohms" ? SHORTED_SHARE : OVERLOADED_SHARE) * prediction.low;
   const severity = dragged ? "danger" : far ? "adjust" : "watch";
   const cold = coldCheck(model, reading);
-  const changed = reading.life === "found" && [...model.parts.values()].some(({ change }) => change !== "none" && change !== "planned");
+  const changed = reading.life === "found" && changedNear(model, reading);
   return [
     report(check, reading.life, undefined, {
       severity,
@@ -89,11 +89,21 @@ function judge(check: Check, model: ChassisModel, { reading, prediction, verdict
         ...(cold === undefined ? [] : [cold.figure]),
       ],
       why: whyOf(model, reading, prediction, far, low, dragged),
-      action: `${changed ? "Parts have been changed since: read it again first. " : ""}${cold === undefined ? "Read it again with the meter's leads at the point itself." : cold.text}`,
-      ...(dragged || (far && supply && quantity === "dc-volts" && !changed) ? { holds: "full-line" as const } : {}),
+      action: `${changed ? "Parts have been changed here since: read it again first. " : ""}${cold === undefined ? "Read it again with the meter's leads at the point itself." : cold.text}`,
+      ...(dragged || (far && supply && !changed) ? { holds: "full-line" as const } : {}),
       ...stageAndPlace(model, reading),
     }),
   ];
+}
+
+/** Whether work has been done since at this point or in its stage, so that a reading of before may be out of date. */
+function changedNear(model: ChassisModel, { at }: Reading): boolean {
+  const stages = new Set(stagesAt(model, at).map(({ id }) => id));
+  const near = new Set(model.points.get(at) ?? []);
+  return [...model.parts.values()].some(
+    (part) =>
+      part.change !== "none" && part.change !== "planned" && (near.has(part.id) || (part.stage !== undefined && stages.has(part.stage))),
+  );
 }
 
 function stageAndPlace(model: ChassisModel, reading: Reading): Pick<Finding, "location"> & { stage?: string } {

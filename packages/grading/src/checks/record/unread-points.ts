@@ -74,7 +74,9 @@ function wanted(model: ChassisModel, condition: Condition): Figure[] {
         READING_UNIT[expected.quantity],
         `simulation as it stands, ${condition.id}, line of today, meter of no load`,
       );
-      return [Number.isFinite(prediction.high) ? { ...basics, low: prediction.low, high: prediction.high } : basics];
+      return [
+        Number.isFinite(prediction.high) && prediction.sigma > 0 ? { ...basics, low: prediction.low, high: prediction.high } : basics,
+      ];
     }),
   );
 }

@@ -21,7 +21,7 @@ describe("storedCharges", () => {
     expect(stored?.seconds).toBeCloseTo(17.7, 1);
     // C V^2 / 2 = 4.05 J.
     expect(stored?.joules).toBeCloseTo(4.05, 2);
-    expect(stored?.through).toEqual(["R1"]);
+    expect(stored?.through()).toEqual(["R1"]);
   });
 
   it("counts filters joined by a choke together: (20 uF + 20 uF) * 100 kohm = 4 s", () => {

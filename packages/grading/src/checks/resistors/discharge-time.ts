@@ -29,9 +29,7 @@ export const dischargeTime: Check = {
 };
 
 function judge(check: Check, model: ChassisModel, life: Life): Finding[] {
-  const stored = storedCharges(model, life).filter(
-    (entry) => entry.joules >= WORTH_JOULES && (life !== "planned" || planChanges(model, entry)),
-  );
+  const stored = changedBy(model, life, storedCharges(model, life, WORTH_JOULES));
   if (stored.length === 0) return [];
   const slow = stored.filter((entry) => entry.seconds > LIMIT_SECONDS);
   if (slow.length > 0) return slow.map((entry) => late(check, model, life, entry, stored));
@@ -46,15 +44,21 @@ function judge(check: Check, model: ChassisModel, life: Life): Finding[] {
         timeFigure(model, last),
         figure("energy stored in all", total, "J", "sum of C V^2 / 2, highest voltage of any condition at the highest line"),
       ],
-      why: `It hangs on ${last.through.length === 0 ? "several paths" : joined(last.through.map((id) => model.parts.get(id)?.name ?? id))}; it is no reason to leave out the meter.`,
+      why: `It hangs on ${last.through().length === 0 ? "several paths" : joined(last.through().map((id) => model.parts.get(id)?.name ?? id))}; it is no reason to leave out the meter.`,
     }),
   ];
 }
 
 const nameOf = (model: ChassisModel, { part }: Stored): string => model.parts.get(part)?.name ?? part;
 
-function planChanges(model: ChassisModel, { part, through }: Stored): boolean {
-  return [part, ...through].some((id) => model.parts.get(id)?.change === "planned");
+/** Under a plan only the charges that it makes larger, smaller, slower or faster. */
+function changedBy(model: ChassisModel, life: Life, stored: readonly Stored[]): readonly Stored[] {
+  if (life !== "planned") return stored;
+  const before = new Map(storedCharges(model, "restored", WORTH_JOULES).map((entry) => [entry.part, entry]));
+  const differs = (a: number, b: number | undefined) => b === undefined || (a !== b && !(Math.abs(a - b) < 0.02 * Math.abs(b)));
+  return stored.filter(
+    (entry) => differs(entry.joules, before.get(entry.part)?.joules) || differs(entry.seconds, before.get(entry.part)?.seconds),
+  );
 }
 
 function timeFigure(model: ChassisModel, entry: Stored) {
@@ -71,12 +75,12 @@ function timeFigure(model: ChassisModel, entry: Stored) {
 
 function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all: readonly Stored[]): Finding {
   const name = nameOf(model, entry);
+  const path = entry.through();
   const never = !Number.isFinite(entry.seconds);
   // What hangs together is discharged together; the shock is that of all of it.
   const together = all.filter(
     (other) =>
-      other === entry ||
-      (Number.isFinite(entry.ohms) && Number.isFinite(other.ohms) && other.through.some((id) => entry.through.includes(id))),
+      other === entry || (Number.isFinite(entry.ohms) && Number.isFinite(other.ohms) && other.through().some((id) => path.includes(id))),
   );
   const energy = together.reduce((sum, other) => sum + other.joules, 0);
   const dangerous = energy >= LETHAL_JOULES || (entry.volts > SHOCK_VOLTS && energy >= SHOCK_JOULES);
@@ -90,7 +94,7 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
     title: never
       ? `Nothing discharges ${name}: ${volts(entry.volts)} stays on it`
       : `${name} keeps a dangerous voltage for ${seconds(entry.seconds)}`,
-    found: `${joules(energy)} at ${volts(entry.volts)}, ${never ? "no path" : `through ${ohms(entry.ohms)}${entry.through.length === 0 ? "" : ` (${joined(entry.through.map((id) => model.parts.get(id)?.name ?? id))})`}`}`,
+    found: `${joules(energy)} at ${volts(entry.volts)}, ${never ? "no path" : `through ${ohms(entry.ohms)}${path.length === 0 ? "" : ` (${joined(path.map((id) => model.parts.get(id)?.name ?? id))})`}`}`,
     shouldBe: `below ${LOW_VOLTS} V within ${LIMIT_SECONDS} s`,
     figures: [
       timeFigure(model, entry),
@@ -104,7 +108,7 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
     why: dangerous
       ? "That charge can kill, with the plug out, long after switching off."
       : "The charge is small but makes a hand jump into something worse.",
-    action: `Treat it as live: discharge it through 10 kohm 10 W on insulated clips, meter it, then short it. Fit about ${ohms(wanted)} ${watts} W across ${name}${entry.through.length > 0 ? "" : " (with the tubes in and warm it discharges faster; do not count on that)"}.`,
+    action: `Treat it as live: discharge it through 10 kohm 10 W on insulated clips, meter it, then short it. Fit about ${ohms(wanted)} ${watts} W across ${name}${path.length > 0 ? "" : " (with the tubes in and warm it discharges faster; do not count on that)"}.`,
     ...(dangerous ? { holds: "full-line" as const } : {}),
     order: [{ what: `resistor ${ohms(wanted)} ${watts} W wirewound`, quantity: 1, for: name, why: "bleeder" }],
   });

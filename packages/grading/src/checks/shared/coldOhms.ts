@@ -6,12 +6,26 @@ export function coldCondition(model: ChassisModel): string | undefined {
   return model.conditions.has("cold") ? "cold" : [...model.conditions.values()].find(({ powered }) => !powered)?.id;
 }
 
-/** What an ohmmeter should show between two points with the power off, and its window. */
+const kept = new WeakMap<ChassisModel, Map<string, Prediction | undefined>>();
+
+/** What an ohmmeter should show between two points with the power off, and its window. Each is worked out once a chassis. */
 export function predictCold(model: ChassisModel, life: Life, at: string, to: string, accuracy = 0.01): Prediction | undefined {
   const condition = coldCondition(model);
+  if (condition === undefined) return undefined;
+  const known = kept.get(model) ?? new Map<string, Prediction | undefined>();
+  kept.set(model, known);
+  const key = [life, at, to, accuracy].join("\u0000");
+  if (!known.has(key))
+    known.set(key, model.predict({ life, condition, line: "actual" }, { quantity: "ohms", at, to }, { ohms: 10e6, accuracy }));
+  return known.get(key);
+}
+
+/** The same without a window, for what is only needed as a number; Infinity for no path. */
+export function coldOhms(model: ChassisModel, life: Life, at: string, to: string): number {
+  const condition = coldCondition(model);
   return condition === undefined
-    ? undefined
-    : model.predict({ life, condition, line: "actual" }, { quantity: "ohms", at, to }, { ohms: 10e6, accuracy });
+    ? Number.POSITIVE_INFINITY
+    : ohmsWithout(model.compile({ life, condition, line: "actual" }), at, to, new Set());
 }
 
 /** Resistance between two points of a network at rest, with some of its elements taken out; Infinity for no path. */

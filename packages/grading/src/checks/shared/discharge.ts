@@ -1,4 +1,3 @@
-import { type Element, type Network, ohmmeter } from "@underchassis/calc";
 import type { ChassisModel, CompiledNetwork, Life } from "../../model/index.ts";
 import { coldCondition, ohmsWithout } from "./coldOhms.ts";
 import { endsOf } from "./layout.ts";
@@ -21,9 +20,12 @@ export interface Stored {
   tau: number;
   /** Time to fall to LOW_VOLTS; Infinity when nothing discharges it. */
   seconds: number;
-  /** Parts that the discharge hangs on: without any one of them it takes at least twice as long. */
-  through: readonly string[];
+  /** Parts that the discharge hangs on: without any one of them it takes at least twice as long. Worked out when asked. */
+  through(): readonly string[];
 }
+
+/** A capacitor of less than this is not leaky but shorted. */
+const SHORTED_OHMS = 1;
 
 interface Port {
   part: string;
@@ -39,13 +41,15 @@ interface Port {
  * discharges it (its own leakage does not count). The time constant of capacitor k is sum(R_kj C_j V_j) / V_k over all capacitors j
  * with the transfer resistances R_kj: exact for the integral of its voltage, and for the time where one time constant rules,
  * as when filters hang together through a choke.
+ *
+ * @param leastJoules charges below this are left out
  */
-export function storedCharges(model: ChassisModel, life: Life): Stored[] {
+export function storedCharges(model: ChassisModel, life: Life, leastJoules = 0): Stored[] {
   const condition = coldCondition(model);
   if (condition === undefined) return [];
-  const compiled = dry(model.compile({ life, condition, line: "actual" }));
-  const ports = charged(model, life, compiled);
-  const between = resistances(compiled.network);
+  const compiled = atRest(model.compile({ life, condition, line: "actual" }));
+  const ports = charged(model, life, compiled).filter(({ farads, volts }) => 0.5 * farads * volts ** 2 >= leastJoules);
+  const between = resistances(compiled);
   return ports.map((port) => {
     const own = between(port.a, port.b);
     const tau = Number.isFinite(own)
@@ -66,18 +70,29 @@ export function storedCharges(model: ChassisModel, life: Life): Stored[] {
       ohms: own,
       tau,
       seconds: Number.isFinite(tau) ? tau * Math.log(port.volts / LOW_VOLTS) : tau,
-      through: pathOf(compiled, port, own),
+      through: () => pathOf(compiled, port, own),
     };
   });
 }
 
-/** A network without the leakage of its capacitors: no one relies on that. */
-function dry(compiled: CompiledNetwork): CompiledNetwork {
-  const elements = compiled.network.elements.map((element): Element => {
-    if (element.kind !== "capacitor" || element.leakOhms === undefined || element.leakOhms < 1) return element;
-    const { leakOhms: _leak, ...rest } = element;
-    return rest;
-  });
+const RESISTIVE: ReadonlySet<string> = new Set([
+  "resistor",
+  "inductor",
+  "transformer",
+  "switch",
+  "filament",
+  "thermistor",
+  "zener",
+  "diode",
+  "selenium",
+]);
+
+/** What of a network still carries current at rest. The leakage of capacitors is left out: no one relies on that. */
+function atRest(compiled: CompiledNetwork): CompiledNetwork {
+  const elements = compiled.network.elements.filter(
+    (element) =>
+      RESISTIVE.has(element.kind) || (element.kind === "capacitor" && element.leakOhms !== undefined && element.leakOhms < SHORTED_OHMS),
+  );
   return { ...compiled, network: { ...compiled.network, elements } };
 }
 
@@ -98,15 +113,17 @@ function charged(model: ChassisModel, life: Life, compiled: CompiledNetwork): Po
   });
 }
 
+const NOTHING: ReadonlySet<string> = new Set();
+
 type Between = (a: string, b: string) => number;
 
 /** Resistance between any two points, each worked out once. */
-function resistances(network: Network): Between {
+function resistances(compiled: CompiledNetwork): Between {
   const known = new Map<string, number>();
   return (a, b) => {
     if (a === b) return 0;
     const key = a < b ? `${a}\u0000${b}` : `${b}\u0000${a}`;
-    const value = known.get(key) ?? ohmmeter(network, a, b, {}).ohms;
+    const value = known.get(key) ?? ohmsWithout(compiled, a, b, NOTHING);
     known.set(key, value);
     return value;
   };

@@ -1,10 +1,10 @@
 import type { ChassisModel, Life, Part, PartState } from "../../model/index.ts";
-import { allIn, endsOf } from "./layout.ts";
+import { allIn, endsOf, type Placed } from "./layout.ts";
 
 /** A capacitor through which direct current could reach a grid. */
 export interface GridPath {
-  tube: Part;
-  tubeState: PartState;
+  /** The tube of that grid; undefined where the job counts it as a load. */
+  tube: Placed | undefined;
   capacitor: Part;
   capacitorState: PartState;
   /** Its end on the grid's side, and on the other. */
@@ -14,27 +14,36 @@ export interface GridPath {
   gridPoints: ReadonlySet<string>;
 }
 
-/** Every capacitor between a tube's grid (stoppers included) and another point. */
+/** Every capacitor between a tube's grid (stoppers included) and another point, and every coupling capacitor to a tube not modelled. */
 export function gridPaths(model: ChassisModel, life: Life): GridPath[] {
   const stoppers = allIn(model, life, "resistor").filter(({ part }) => part.duty === "stopper");
   const capacitors = allIn(model, life, "capacitor");
-  return allIn(model, life, "tube").flatMap(({ part: tube, state: tubeState }) => {
-    const grid = tubeState.pins.grid;
+  const toTubes = allIn(model, life, "tube").flatMap((tube) => {
+    const grid = tube.state.pins.grid;
     if (grid === undefined || grid === model.reference) return [];
-    const gridPoints = new Set([grid]);
-    for (const { part, state } of stoppers) {
-      const ends = endsOf(state);
-      // A screen or plate stopper does not touch the grid.
-      if (ends?.includes(grid) === true && part.duty === "stopper") for (const point of ends) gridPoints.add(point);
-    }
+    const gridPoints = new Set([
+      grid,
+      ...stoppers.flatMap(({ state }) => (endsOf(state)?.includes(grid) === true ? (endsOf(state) ?? []) : [])),
+    ]);
     gridPoints.delete(model.reference);
-    return capacitors.flatMap(({ part: capacitor, state: capacitorState }): GridPath[] => {
-      const ends = endsOf(capacitorState);
-      const gridSide = ends?.find((point) => gridPoints.has(point));
-      const source = ends?.find((point) => !gridPoints.has(point));
-      return gridSide === undefined || source === undefined
-        ? []
-        : [{ tube, tubeState, capacitor, capacitorState, gridSide, source, gridPoints }];
-    });
+    return capacitors.flatMap((capacitor) => pathThrough(capacitor, tube, gridPoints));
   });
+  const covered = new Set(toTubes.map(({ capacitor }) => capacitor.id));
+  const toOthers = capacitors.flatMap((capacitor): GridPath[] => {
+    // The positive side, the plate that drives, stands first.
+    const ends = endsOf(capacitor.state);
+    const isOther =
+      capacitor.part.duty === "coupling" && !covered.has(capacitor.part.id) && ends !== undefined && ends[1] !== model.reference;
+    return isOther ? pathThrough(capacitor, undefined, new Set([ends[1]])) : [];
+  });
+  return [...toTubes, ...toOthers];
+}
+
+function pathThrough({ part, state }: Placed, tube: Placed | undefined, gridPoints: ReadonlySet<string>): GridPath[] {
+  const ends = endsOf(state);
+  const gridSide = ends?.find((point) => gridPoints.has(point));
+  const source = ends?.find((point) => !gridPoints.has(point));
+  return gridSide === undefined || source === undefined
+    ? []
+    : [{ tube, capacitor: part, capacitorState: state, gridSide, source, gridPoints }];
 }

@@ -1,10 +1,12 @@
 import { switchIsClosed } from "../../compile/presence.ts";
 import type { ChassisModel, Condition, Life, Part, PartState, Solved } from "../../model/index.ts";
-import { allIn, endsOf } from "./layout.ts";
+import { allIn, endsOf, reach } from "./layout.ts";
 import { poweredConditions } from "./stress.ts";
 
 /** Below this a point carries no high voltage. IEC 60950-1. */
 const HIGH_VOLTS = 60;
+
+const PASSES: ReadonlySet<string> = new Set(["resistor", "inductor", "fuse"]);
 
 /** A switch that stands open in a powered condition with high voltage on one side, at the highest line. SI. */
 export interface OpenSwitch {
@@ -69,9 +71,13 @@ function meanVolts(solved: Extract<Solved, { ok: true }>, point: string): number
   return solved.steady.points.get(name)?.meanVolts ?? 0;
 }
 
+/** Capacitors between one side of the switch, and what resistors and chokes join to it, and elsewhere. */
 function capacitance(model: ChassisModel, life: Life, point: string, other: string): number {
+  const side = reach(model, life, point, ({ part }) => PASSES.has(part.kind), new Set([other, model.reference]));
   return allIn(model, life, "capacitor").reduce((sum, { state }) => {
     const ends = endsOf(state);
-    return ends?.includes(point) === true && !ends.includes(other) ? sum + (state.main?.value ?? 0) : sum;
+    return ends !== undefined && !ends.includes(other) && ends.filter((end) => side.has(end)).length === 1
+      ? sum + (state.main?.value ?? 0)
+      : sum;
   }, 0);
 }

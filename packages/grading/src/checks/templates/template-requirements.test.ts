@@ -55,7 +55,7 @@ describe("template-requirements", () => {
   it("finds a rule that is broken and shows both sides: 300 V over 30 k and 10 k gives 75 V (Ohm's law)", () => {
     const [finding] = run({ upper: { marked: "30 kohm 2 W" } }, tapAbove);
     expect(finding).toMatchObject({ severity: "adjust", stage: "d1", why: "The tap is too low.", sources: ["common-practice"] });
-    expect(finding?.found).toBe('volts("tap") is 75 V');
+    expect(finding?.found).toBe("voltage at d1:tap: 75 V");
     expect(finding?.shouldBe).toContain("at least 120 V");
     expect(finding?.figures[0]).toMatchObject({ limit: 120, limitKind: "minimum", unit: "V" });
     expect(finding?.figures[0]?.value).toBeCloseTo(75, 6);
@@ -81,7 +81,7 @@ describe("template-requirements", () => {
 
   it("names what is missing: a rating that nobody wrote down", () => {
     const [finding] = run({ bypass: { marked: "10 uF" } }, { formula: 'bypass.ratedVolts >= volts("tap")' });
-    expect(finding).toMatchObject({ severity: "unmeasured", found: "not known: bypass.ratedVolts" });
+    expect(finding).toMatchObject({ severity: "unmeasured", found: "not known: d1.bypass rated volts" });
   });
 
   it("reads part properties in SI: P = V^2 / R, 150 V on 10 k is 2.25 W", () => {

@@ -1,17 +1,9 @@
-import { type Compared, type Evaluated, evaluateFormula, type Formula, FormulaError, parseFormula } from "@underchassis/calc/expression";
+import { type Compared, type Formula, FormulaError } from "@underchassis/calc/expression";
 import type { ChassisModel, Check, Condition, Figure, Finding, Life, Stage } from "../../model/index.ts";
 import { atLeast, atMost, figure } from "../shared/figure.ts";
 import { judgedLives } from "../shared/lives.ts";
 import { joined, withUnit } from "../shared/phrases.ts";
-import { stageValues } from "../shared/stageValues.ts";
-import { poweredConditions } from "../shared/stress.ts";
-
-type Requirement = Stage["template"]["requirements"][number];
-
-interface Outcome {
-  condition: Condition;
-  evaluated: Evaluated;
-}
+import { type Outcome, outcomeOf, type Requirement, readRequirement, rolesOf } from "../shared/requirements.ts";
 
 /** Everything that a stage's template says must hold, run as it is written there. */
 export const templateRequirements: Check = {
@@ -28,97 +20,46 @@ export const templateRequirements: Check = {
 };
 
 function judgeStage(check: Check, model: ChassisModel, stage: Stage, life: Life): Finding[] {
-  const held: string[] = [];
+  const held: Requirement[] = [];
   const findings: Finding[] = [];
   for (const requirement of stage.template.requirements) {
-    const formula = read(requirement);
+    const formula = readRequirement(requirement);
     if (formula instanceof FormulaError) {
       findings.push(unread(check, stage, life, requirement, formula));
       continue;
     }
     const outcome = outcomeOf(model, stage, life, requirement, formula);
     if (outcome === undefined || (life === "planned" && !planTouches(model, stage, formula, requirement, outcome))) continue;
-    if (outcome.evaluated.value === true) held.push(requirement.title);
-    else
-      findings.push(
-        outcome.evaluated.value === false
-          ? broken(check, model, stage, life, requirement, formula, outcome)
-          : unknown(check, stage, life, requirement, outcome),
-      );
+    if (outcome.evaluated.value === true) held.push(requirement);
+    else if (outcome.evaluated.value === false) findings.push(broken(check, model, stage, life, requirement, formula, outcome));
+    else findings.push(unknown(check, model, stage, life, requirement, outcome));
   }
-  if (held.length > 0) {
-    findings.push({
-      check: check.id,
-      severity: "good",
-      life,
-      stage: stage.id,
-      title: `${stage.title}: ${held.length} of its template's rules hold`,
-      found: joined(held),
-      shouldBe: "as found",
-      figures: [],
-      why: "These are the rules particular to this kind of stage.",
-      action: "Nothing to do.",
-      cautions: [],
-      sources: sourcesOf(stage, held),
-      location: stage.location,
-    });
-  }
+  if (held.length > 0) findings.push(kept(check, stage, life, held));
   return findings;
-}
-
-const formulas = new Map<string, Formula | FormulaError>();
-
-/** Formulas are text of the dataset; each is read once. */
-function read(requirement: Requirement): Formula | FormulaError {
-  const known = formulas.get(requirement.formula);
-  if (known !== undefined) return known;
-  let result: Formula | FormulaError;
-  try {
-    result = parseFormula(requirement.formula);
-    if (result.gives !== "truth") result = new FormulaError("kind", "a requirement is a comparison", requirement.formula);
-  } catch (error) {
-    if (!(error instanceof FormulaError)) throw error;
-    result = error;
-  }
-  formulas.set(requirement.formula, result);
-  return result;
-}
-
-const rolesOf = (formula: Formula): string[] =>
-  formula.names.filter((name) => name.includes(".") && !name.endsWith(".present")).map((name) => name.split(".")[0] ?? "");
-
-/** The condition that decides: the requirement's own, else the first powered one in which it fails, else where it could be worked out. */
-function outcomeOf(model: ChassisModel, stage: Stage, life: Life, requirement: Requirement, formula: Formula): Outcome | undefined {
-  const conditions =
-    requirement.condition === undefined
-      ? poweredConditions(model)
-      : [...model.conditions.values()].filter(({ id }) => id === requirement.condition);
-  const outcomes = conditions.flatMap((condition): Outcome[] => {
-    const values = stageValues(model, stage, life, condition, "high");
-    return rolesOf(formula).every(values.has) ? [{ condition, evaluated: evaluateFormula(formula, values) }] : [];
-  });
-  const failing = outcomes.filter(({ evaluated }) => evaluated.value === false);
-  return (
-    failing.sort((a, b) => shortfall(b) - shortfall(a))[0] ??
-    outcomes.findLast(({ evaluated }) => evaluated.value === true) ??
-    outcomes.at(-1)
-  );
-}
-
-/** How far the worst comparison is missed, as a share of its limit. */
-function shortfall({ evaluated }: Outcome): number {
-  return Math.max(
-    0,
-    ...evaluated.comparisons
-      .filter(({ holds }) => holds === false)
-      .map(({ left = 0, right = 0 }) => Math.abs(left - right) / Math.max(Math.abs(right), 1e-12)),
-  );
 }
 
 /** A plan is judged where it changes a part that the rule names, or the rule's outcome. */
 function planTouches(model: ChassisModel, stage: Stage, formula: Formula, requirement: Requirement, outcome: Outcome): boolean {
-  const named = rolesOf(formula).some((role) => model.parts.get(stage.parts[role] ?? "")?.change === "planned");
-  return named || outcomeOf(model, stage, "restored", requirement, formula)?.evaluated.value !== outcome.evaluated.value;
+  const touched = rolesOf(formula).some((role) => model.parts.get(stage.parts[role] ?? "")?.change === "planned");
+  return touched || outcomeOf(model, stage, "restored", requirement, formula)?.evaluated.value !== outcome.evaluated.value;
+}
+
+function kept(check: Check, stage: Stage, life: Life, held: readonly Requirement[]): Finding {
+  return {
+    check: check.id,
+    severity: "good",
+    life,
+    stage: stage.id,
+    title: `${stage.title}: ${held.length} of its template's rules ${held.length === 1 ? "is" : "are"} kept`,
+    found: held.map(({ title }) => title).join("; "),
+    shouldBe: "as found",
+    figures: [],
+    why: "These are the rules particular to this kind of stage.",
+    action: "Nothing to do.",
+    cautions: [],
+    sources: [...new Set(held.map(({ source }) => source))],
+    location: stage.location,
+  };
 }
 
 function base(
@@ -141,24 +82,26 @@ function broken(
 ): Finding {
   const failing = evaluated.comparisons.filter(({ holds }) => holds === false);
   const shown = failing.length > 0 ? failing : evaluated.comparisons;
-  const only = [...new Set(rolesOf(formula))];
+  const only = rolesOf(formula);
   const part = only.length === 1 ? model.parts.get(stage.parts[only[0] ?? ""] ?? "") : undefined;
+  const plain = (text: string) => /^[\d.]+$/.test(text);
   return {
     ...base(check, stage, life, requirement),
     severity: requirement.severity,
     ...(part === undefined ? {} : { part: part.id, location: part.location }),
     condition: condition.id,
-    title: `${stage.title}: not so: ${lowerFirst(requirement.title)}`,
-    found: joined(shown.map((comparison) => `${comparison.leftText} is ${withUnit(comparison.left ?? Number.NaN, comparison.unit)}`)),
+    title: `${stage.title}: rule not kept: ${lowerFirst(requirement.title)}`,
+    found: joined(shown.map(({ leftText, left, unit }) => `${inWords(model, stage, leftText)}: ${withUnit(left ?? Number.NaN, unit)}`)),
     shouldBe: joined(
       shown.map(
-        (comparison) => `${wordOf(comparison)} ${withUnit(comparison.right ?? Number.NaN, comparison.unit)} (${comparison.rightText})`,
+        (side) =>
+          `${wordOf(side)} ${withUnit(side.right ?? Number.NaN, side.unit)}${plain(side.rightText) ? "" : ` (${inWords(model, stage, side.rightText)})`}`,
       ),
     ),
     figures: shown.map((comparison) => figureOf(comparison, condition, requirement)),
     action:
       requirement.action ??
-      `Check ${joined(only.map((role) => named(model, stage, role)))} against the stage's papers, then the values around it.`,
+      `Check ${only.length === 0 ? "the parts" : joined(only.map((role) => named(model, stage, role)))} of this stage against its papers, then the values around.`,
     cautions: stage.template.cautions.length > 0 ? stage.template.cautions : check.cautions,
     ...(requirement.severity === "danger"
       ? { holds: "current-limited" as const }
@@ -169,6 +112,19 @@ function broken(
 }
 
 const named = (model: ChassisModel, stage: Stage, role: string): string => model.parts.get(stage.parts[role] ?? "")?.name ?? role;
+/** A formula's text with parts and points called as the chassis calls them: "V1 plate amps", "voltage at B+". */
+function inWords(model: ChassisModel, stage: Stage, text: string): string {
+  return text
+    .replace(
+      /(volts|ripple)\("([^"]*)"\)/g,
+      (_whole, quantity: string, point: string) => `${quantity === "volts" ? "voltage" : "ripple"} at ${stage.points[point] ?? point}`,
+    )
+    .replace(
+      /\b([a-z]\w*)\.([a-z]\w*)\b/g,
+      (_whole, role: string, property: string) => `${named(model, stage, role)} ${property.replace(/([A-Z])/g, " $1").toLowerCase()}`,
+    );
+}
+
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function wordOf({ operator }: Compared): string {
@@ -186,8 +142,9 @@ function figureOf({ operator, unit, left, right, leftText, rightText }: Compared
       : { ...basics, value: left, limit: right };
 }
 
-function unknown(check: Check, stage: Stage, life: Life, requirement: Requirement, { evaluated }: Outcome): Finding {
-  const missing = evaluated.missing.length > 0 ? joined(evaluated.missing) : "a number that comes out finite";
+function unknown(check: Check, model: ChassisModel, stage: Stage, life: Life, requirement: Requirement, { evaluated }: Outcome): Finding {
+  const missing =
+    evaluated.missing.length > 0 ? joined(evaluated.missing.map((name) => inWords(model, stage, name))) : "a number that comes out finite";
   return {
     ...base(check, stage, life, requirement),
     severity: "unmeasured",
@@ -211,8 +168,4 @@ function unread(check: Check, stage: Stage, life: Life, requirement: Requirement
     action: "Correct the template; until then judge this rule by hand.",
     cautions: [],
   };
-}
-
-function sourcesOf(stage: Stage, titles: readonly string[]): string[] {
-  return [...new Set(stage.template.requirements.filter(({ title }) => titles.includes(title)).map(({ source }) => source))];
 }

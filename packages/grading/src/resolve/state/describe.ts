@@ -41,7 +41,9 @@ export function describe(context: ResolveContext, d: Description): Described | u
   if (d.text === undefined) return undefined;
   if (d.kind === "load") {
     const load = readLoad(context, d.text, d.path);
-    return load === undefined ? undefined : { load };
+    if (load === undefined) return undefined;
+    const ratedVolts = context.marking(d.text, "load", d.path)?.ratedVolts;
+    return { load, ...(ratedVolts === undefined ? {} : { ratedVolts }) };
   }
   if (d.kind === "battery") {
     const volts = context.quantity(d.text, "voltage", d.path);

@@ -1,0 +1,85 @@
+// Generated from schemas/worked-example.schema.json; run npm run generate. Changes made here are lost.
+
+/**
+ * Worked examples of one subject, printed ones where there are any. The calculator is held against each of them.
+ */
+export interface WorkedExampleFile {
+  $schema?: string;
+  schemaVersion: 1;
+  /**
+   * The file's name without its ending.
+   */
+  id: string;
+  title: string;
+  examples: WorkedExample[];
+}
+/**
+ * One result of one worked example.
+ */
+export interface WorkedExample {
+  /**
+   * Unique over all files.
+   */
+  id: string;
+  title: string;
+  /**
+   * The formula that it works.
+   */
+  formula: string;
+  source: WorkedExampleSource;
+  /**
+   * Arguments by name, as printed, with their units; a list where the formula takes one.
+   */
+  inputs: {
+    [k: string]: string | string[];
+  };
+  /**
+   * Which result of the formula.
+   */
+  output: string;
+  /**
+   * The number as printed, right or wrong.
+   */
+  result: string;
+  /**
+   * Unit of the result; empty for a bare number.
+   */
+  unit: string;
+  tolerance: WorkedExampleTolerance;
+  /**
+   * The exact value to six digits in the same unit, computed independently; held to six digits.
+   */
+  recomputed?: string;
+  erratum?: WorkedExampleErratum;
+  note?: string;
+}
+export interface WorkedExampleSource {
+  /**
+   * Title of the published work.
+   */
+  work: string;
+  edition?: string;
+  /**
+   * Chapter, page, example, question.
+   */
+  place: string;
+  url?: string;
+  /**
+   * checked: the printed text was read. transcription: read in somebody's working of it. memory: recalled, confirm before quoting. derived: printed nowhere, our own independent solution.
+   */
+  status: "checked" | "transcription" | "memory" | "derived";
+}
+export interface WorkedExampleTolerance {
+  /**
+   * In the unit of the result.
+   */
+  absolute: number;
+  why: string;
+}
+/**
+ * The printed result is wrong: it must lie outside the tolerance, this value inside.
+ */
+export interface WorkedExampleErratum {
+  value: string;
+  why: string;
+}
