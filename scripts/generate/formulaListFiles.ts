@@ -5,7 +5,7 @@ import type { GeneratedFile } from "./settle.ts";
 const folder = "packages/calc/src/formulas";
 
 /** `dc/ohmsLaw` for every formula file: area folder and name, without the ending, in order. */
-export const formulaFiles = (): string[] =>
+const formulaFiles = (): string[] =>
   readdirSync(folder, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => name)

@@ -1,6 +1,5 @@
 import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { parse } from "csv-parse/sync";
 import { expect, test } from "vitest";
 import { allFormulas } from "../../packages/calc/src/formulas/index.ts";
 import { exampleFiles, examples } from "./readExamples.ts";
@@ -31,7 +30,11 @@ test("at least 120 examples, most of them printed somewhere", () => {
 });
 
 test("every formula names a source that is listed", () => {
-  const rows = parse(readFileSync("datasets/sources.csv", "utf8"), { columns: true }) as { id: string }[];
-  const known = new Set(rows.map(({ id }) => id));
+  // The id is the first column and holds no comma.
+  const known = new Set(
+    readFileSync("datasets/sources.csv", "utf8")
+      .split("\n")
+      .map((row) => row.split(",")[0]),
+  );
   expect(allFormulas.filter(({ source }) => !known.has(source)).map(({ id, source }) => `${id}: ${source}`)).toEqual([]);
 });

@@ -48,7 +48,7 @@ export const FULL_WAVE: readonly JobCircuit[] = [
   {
     name: "full-wave-choke-input",
     around: [
-      transformer({ hv: hv("425-0-425 V", "140 ohm"), "rectifier-filament": { ...filament, marked: "5 V 3 A" } }),
+      transformer({ hv: hv("425-0-425 V", "140 ohm") }),
       // The loss in the choke's iron: without it the simulator finds no voltage for the cathode while nothing conducts.
       two("resistor", "RL1", "raw", "B+ mid", "470 kohm 2 W"),
       load("LOAD", "B+", "chassis", "120 mA"),

@@ -27,6 +27,7 @@ export const SPECIAL: readonly JobCircuit[] = [
       { name: "W1", kind: "cord", marked: "2-wire", pins: { "hot-in": "line hot", "hot-out": "line 1", "neutral-in": "line neutral", "neutral-out": "B-" } },
       load("LOAD", "B+", "B-", "25 mA"),
       load("LOAD2", "B+ in", "B-", "30 mA"),
+      two("resistor", "R8", "B+", "B-", "470 kohm 0.5 W"),
     ],
     stage: {
       template: "supply-half-wave-transformerless",

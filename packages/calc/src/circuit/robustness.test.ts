@@ -80,7 +80,7 @@ describe("solveSteady finds the periodic state of any", () => {
         // With hardly a load the pulse is shorter than a step, and the balance as rough as that.
         expect(Math.abs(watts.reduce((a, b) => a + b, 0))).toBeLessThan(0.05 * delivered + 1e-6);
       }),
-      { numRuns: 60 },
+      { numRuns: 60, seed: 1954 },
     );
   });
 });

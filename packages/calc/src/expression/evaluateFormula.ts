@@ -18,7 +18,7 @@ export interface FormulaValues {
 /** One comparison of a formula with the numbers on both sides; undefined where one is not known. */
 export interface Compared {
   operator: Comparator;
-  /** Base unit of both sides; "" for bare numbers and where the sides do not agree. */
+  /** Base unit of both sides; of the left one where a plain number on the right carries a unit unsaid; "" for bare numbers. */
   unit: string;
   leftText: string;
   rightText: string;
@@ -79,7 +79,15 @@ export function evaluateFormula(formula: Formula, values: FormulaValues): Evalua
         const [left, right] = [number(expression.left), number(expression.right)];
         const holds = left === undefined || right === undefined ? undefined : compare(expression.operator, left, right);
         const { operator, leftText, rightText } = expression;
-        comparisons.push({ operator, unit: unitOf(expression.left, expression.right) ?? "", leftText, rightText, left, right, holds });
+        comparisons.push({
+          operator,
+          unit: unitOf(expression.left, expression.right) ?? unitOf(expression.left) ?? "",
+          leftText,
+          rightText,
+          left,
+          right,
+          holds,
+        });
         return holds;
       }
       case "not": {

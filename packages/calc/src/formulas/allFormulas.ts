@@ -56,6 +56,7 @@ import { fuseRating } from "./protection/fuseRating.ts";
 import { inrushLimiter } from "./protection/inrushLimiter.ts";
 import { lineCapacitorCurrent } from "./protection/lineCapacitorCurrent.ts";
 import { lineCapacitorLimit } from "./protection/lineCapacitorLimit.ts";
+import { ntcCapacitanceRating } from "./protection/ntcCapacitanceRating.ts";
 import { ntcResidual } from "./protection/ntcResidual.ts";
 import { ntcResistance } from "./protection/ntcResistance.ts";
 import { pulseIntegral } from "./protection/pulseIntegral.ts";
@@ -243,6 +244,7 @@ export const allFormulas: readonly Formula[] = [
   inrushLimiter,
   lineCapacitorCurrent,
   lineCapacitorLimit,
+  ntcCapacitanceRating,
   ntcResidual,
   ntcResistance,
   pulseIntegral,

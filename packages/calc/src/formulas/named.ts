@@ -55,6 +55,7 @@ export { fuseRating } from "./protection/fuseRating.ts";
 export { inrushLimiter } from "./protection/inrushLimiter.ts";
 export { lineCapacitorCurrent } from "./protection/lineCapacitorCurrent.ts";
 export { lineCapacitorLimit } from "./protection/lineCapacitorLimit.ts";
+export { ntcCapacitanceRating } from "./protection/ntcCapacitanceRating.ts";
 export { ntcResidual } from "./protection/ntcResidual.ts";
 export { ntcResistance } from "./protection/ntcResistance.ts";
 export { pulseIntegral } from "./protection/pulseIntegral.ts";

@@ -9,7 +9,8 @@ export interface ReadInputs {
 
 /** Whether a word is the symbol of an argument; of a list Rn it may be R, R1, R2 and so on. */
 function isSymbol({ symbol, list }: FormulaInput, word: string): boolean {
-  return word === symbol || (list === true && symbol.endsWith("n") && word.replace(/\d+$/, "n").replace(/([^n])$/, "$1n") === symbol);
+  const stem = symbol.slice(0, -1);
+  return word === symbol || (list === true && symbol.endsWith("n") && word.startsWith(stem) && /^\d*$/.test(word.slice(stem.length)));
 }
 
 /** The argument that a word names: its name in any capitals, or its symbol. */

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Bleeder that completes a divider whose dropping resistor is given. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Bleeder that completes a divider whose dropping resistor is given: IB = (E - V)/R1 - IL; R2 = V/IB.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const bleederBehindDropper = defineFormula({
   id: "bleeder-behind-dropper",
   area: "dc",

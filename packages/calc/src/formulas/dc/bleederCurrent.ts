@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Bleeder current by the share of the load current. Arguments and results in SI base units; limits and source in the record. */
+/** Bleeder current by the share of the load current: IB = k (I1 + I2 + ...). SI base units in and out; FormulaError outside the limits. */
 export const bleederCurrent = defineFormula({
   id: "bleeder-current",
   area: "dc",

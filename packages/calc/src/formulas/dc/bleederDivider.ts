@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Bleeder divider for one load. Arguments and results in SI base units; limits and source in the record. */
+/** Bleeder divider for one load: R2 = V/IB; R1 = (E - V)/(IB + IL). SI base units in and out; FormulaError outside the limits. */
 export const bleederDivider = defineFormula({
   id: "bleeder-divider",
   area: "dc",

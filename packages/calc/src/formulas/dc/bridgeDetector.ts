@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Current in the detector of an unbalanced bridge. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Current in the detector of an unbalanced bridge: I = (Va - Vb)/(RA||RB + RC||RD + Rm).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const bridgeDetector = defineFormula({
   id: "bridge-detector",
   area: "dc",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Series dropping resistor. Arguments and results in SI base units; limits and source in the record. */
+/** Series dropping resistor: R = (E - V)/I; P = (E - V) I. SI base units in and out; FormulaError outside the limits. */
 export const droppingResistor = defineFormula({
   id: "dropping-resistor",
   area: "dc",

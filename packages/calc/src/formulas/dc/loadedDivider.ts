@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Voltage divider with a load resistor at the tap. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Voltage divider with a load resistor at the tap: V = E (R2||RL)/(R1 + R2||RL).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const loadedDivider = defineFormula({
   id: "loaded-divider",
   area: "dc",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Most power that a source can give. Arguments and results in SI base units; limits and source in the record. */
+/** Most power that a source can give: P = E^2/(4 Rs) at RL = Rs. SI base units in and out; FormulaError outside the limits. */
 export const maxPowerTransfer = defineFormula({
   id: "max-power-transfer",
   area: "dc",

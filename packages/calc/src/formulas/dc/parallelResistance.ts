@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Resistors in parallel. Arguments and results in SI base units; limits and source in the record. */
+/** Resistors in parallel: 1/R = 1/R1 + 1/R2 + .... SI base units in and out; FormulaError outside the limits. */
 export const parallelResistance = defineFormula({
   id: "parallel-resistance",
   area: "dc",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power and resistance from voltage and current. Arguments and results in SI base units; limits and source in the record. */
+/** Power and resistance from voltage and current: P = V I; R = V/I. SI base units in and out; FormulaError outside the limits. */
 export const powerAndResistance = defineFormula({
   id: "power-and-resistance",
   area: "dc",

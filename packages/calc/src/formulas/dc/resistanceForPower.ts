@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Resistance of a load from its rated voltage and power. Arguments and results in SI base units; limits and source in the record. */
+/** Resistance of a load from its rated voltage and power: R = V^2/P. SI base units in and out; FormulaError outside the limits. */
 export const resistanceForPower = defineFormula({
   id: "resistance-for-power",
   area: "dc",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage and power of a resistor that carries a current. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Voltage and power of a resistor that carries a current: V = I R; P = I^2 R.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const resistorAtCurrent = defineFormula({
   id: "resistor-at-current",
   area: "dc",

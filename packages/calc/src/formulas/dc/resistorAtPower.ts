@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage and current of a resistor that turns a power into heat. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Voltage and current of a resistor that turns a power into heat: V = sqrt(P R); I = sqrt(P/R).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const resistorAtPower = defineFormula({
   id: "resistor-at-power",
   area: "dc",

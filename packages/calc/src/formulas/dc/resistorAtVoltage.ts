@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Current and power of a resistor across a voltage. Arguments and results in SI base units; limits and source in the record. */
+/** Current and power of a resistor across a voltage: I = V/R; P = V^2/R. SI base units in and out; FormulaError outside the limits. */
 export const resistorAtVoltage = defineFormula({
   id: "resistor-at-voltage",
   area: "dc",

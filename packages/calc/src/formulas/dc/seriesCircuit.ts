@@ -2,7 +2,7 @@ import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Current and power of a chain of resistors. Arguments and results in SI base units; limits and source in the record. */
+/** Current and power of a chain of resistors: I = E/(R1 + R2 + ...); P = E I. SI base units in and out; FormulaError outside the limits. */
 export const seriesCircuit = defineFormula({
   id: "series-circuit",
   area: "dc",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Resistors in series. Arguments and results in SI base units; limits and source in the record. */
+/** Resistors in series: R = R1 + R2 + .... SI base units in and out; FormulaError outside the limits. */
 export const seriesResistance = defineFormula({
   id: "series-resistance",
   area: "dc",

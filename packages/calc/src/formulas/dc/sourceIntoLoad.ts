@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power and efficiency of a source into a load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power and efficiency of a source into a load: P = E^2 RL/(Rs + RL)^2; eta = RL/(Rs + RL).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const sourceIntoLoad = defineFormula({
   id: "source-into-load",
   area: "dc",

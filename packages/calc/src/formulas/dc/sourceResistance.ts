@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Source resistance from two loads. Arguments and results in SI base units; limits and source in the record. */
+/** Source resistance from two loads: Rs = (V1 - V2)/(I2 - I1). SI base units in and out; FormulaError outside the limits. */
 export const sourceResistance = defineFormula({
   id: "source-resistance",
   area: "dc",

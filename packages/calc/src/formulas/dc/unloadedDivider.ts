@@ -2,7 +2,7 @@ import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Voltage divider without load. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage divider without load: V = E R2/(R1 + R2). SI base units in and out; FormulaError outside the limits. */
 export const unloadedDivider = defineFormula({
   id: "unloaded-divider",
   area: "dc",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Bleeder that keeps a choke above critical. Arguments and results in SI base units; limits and source in the record. */
+/** Bleeder that keeps a choke above critical: Rb = 3 w L. SI base units in and out; FormulaError outside the limits. */
 export const bleederForChoke = defineFormula({
   id: "bleeder-for-choke",
   area: "filters",

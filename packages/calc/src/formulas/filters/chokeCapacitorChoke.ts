@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Ripple behind a choke, capacitor, choke filter. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Ripple behind a choke, capacitor, choke filter: Vo = Vi/|D + j B/RL|; D = 1 - w^2 L1 C; B = w (L1 + L2 D).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const chokeCapacitorChoke = defineFormula({
   id: "choke-capacitor-choke",
   area: "filters",

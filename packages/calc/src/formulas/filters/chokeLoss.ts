@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage and power that a choke takes. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage and power that a choke takes: V = I R; P = I^2 R; V' = E - I R. SI base units in and out; FormulaError outside the limits. */
 export const chokeLoss = defineFormula({
   id: "choke-loss",
   area: "filters",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Critical and optimum inductance of a choke-input filter. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Critical and optimum inductance of a choke-input filter: Lc = RL/(3 w); Lopt = 2 Lc.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const criticalInductance = defineFormula({
   id: "critical-inductance",
   area: "filters",

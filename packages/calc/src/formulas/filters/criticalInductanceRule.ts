@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Handbook rule for critical inductance at 60 Hz. Arguments and results in SI base units; limits and source in the record. */
+/** Handbook rule for critical inductance at 60 Hz: Lc(H) = E(V)/I(mA). SI base units in and out; FormulaError outside the limits. */
 export const criticalInductanceRule = defineFormula({
   id: "critical-inductance-rule",
   area: "filters",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple factor of a choke alone in a full-wave supply. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Ripple factor of a choke alone in a full-wave supply: g = RL/(3 sqrt(2) w L).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const inductorFilterRipple = defineFormula({
   id: "inductor-filter-ripple",
   area: "filters",

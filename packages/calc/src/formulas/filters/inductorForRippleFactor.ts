@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Choke for a ripple factor without capacitor. Arguments and results in SI base units; limits and source in the record. */
+/** Choke for a ripple factor without capacitor: L = RL/(3 sqrt(2) w g). SI base units in and out; FormulaError outside the limits. */
 export const inductorForRippleFactor = defineFormula({
   id: "inductor-for-ripple-factor",
   area: "filters",

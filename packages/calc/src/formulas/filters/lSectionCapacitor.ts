@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Capacitor of a choke-input L section for a ripple factor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Capacitor of a choke-input L section for a ripple factor: C = sqrt(2)/(12 w^2 L g).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const lSectionCapacitor = defineFormula({
   id: "l-section-capacitor",
   area: "filters",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Ripple factor of a choke-input L section. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple factor of a choke-input L section: g = sqrt(2)/(12 w^2 L C). SI base units in and out; FormulaError outside the limits. */
 export const lSectionRipple = defineFormula({
   id: "l-section-ripple",
   area: "filters",

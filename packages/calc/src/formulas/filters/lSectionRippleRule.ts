@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Handbook rule for the ripple of a choke-input section at 120 Hz. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Handbook rule for the ripple of a choke-input section at 120 Hz: g = 1/(L C), that is 100/(L C) %, L in H, C in uF.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const lSectionRippleRule = defineFormula({
   id: "l-section-ripple-rule",
   area: "filters",

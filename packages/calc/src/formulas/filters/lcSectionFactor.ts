@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Ripple that an LC section lets through. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple that an LC section lets through: k = 1/(w^2 L C - 1). SI base units in and out; FormulaError outside the limits. */
 export const lcSectionFactor = defineFormula({
   id: "lc-section-factor",
   area: "filters",

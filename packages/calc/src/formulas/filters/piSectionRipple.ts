@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Ripple factor of a C-L-C filter. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple factor of a C-L-C filter: g = sqrt(2)/(wr^3 C1 C2 L RL). SI base units in and out; FormulaError outside the limits. */
 export const piSectionRipple = defineFormula({
   id: "pi-section-ripple",
   area: "filters",

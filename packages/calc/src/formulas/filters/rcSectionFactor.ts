@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple that an RC section lets through. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple that an RC section lets through: k = 1/sqrt(1 + (w R C)^2). SI base units in and out; FormulaError outside the limits. */
 export const rcSectionFactor = defineFormula({
   id: "rc-section-factor",
   area: "filters",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Reservoir capacitor for a given ripple. Arguments and results in SI base units; limits and source in the record. */
+/** Reservoir capacitor for a given ripple: C = I/(fr Vpp). SI base units in and out; FormulaError outside the limits. */
 export const reservoirForRipple = defineFormula({
   id: "reservoir-for-ripple",
   area: "filters",

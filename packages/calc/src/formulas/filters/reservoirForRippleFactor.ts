@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Reservoir capacitor for a given ripple factor. Arguments and results in SI base units; limits and source in the record. */
+/** Reservoir capacitor for a given ripple factor: C = 1/(2 sqrt(3) fr g RL). SI base units in and out; FormulaError outside the limits. */
 export const reservoirForRippleFactor = defineFormula({
   id: "reservoir-for-ripple-factor",
   area: "filters",

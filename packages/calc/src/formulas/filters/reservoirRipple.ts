@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple of a capacitor-input filter. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Ripple of a capacitor-input filter: Vpp = I/(fr C); Vrms = Vpp/(2 sqrt(3)) sawtooth, Vpp/(2 sqrt(2)) if taken for a sine.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const reservoirRipple = defineFormula({
   id: "reservoir-ripple",
   area: "filters",

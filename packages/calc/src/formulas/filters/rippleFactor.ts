@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple factor. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple factor: g = Vr/Vdc. SI base units in and out; FormulaError outside the limits. */
 export const rippleFactor = defineFormula({
   id: "ripple-factor",
   area: "filters",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple factor from the ripple on an oscilloscope. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Ripple factor from the ripple on an oscilloscope: g = Vpp/(2 sqrt(3) Vdc) sawtooth; Vpp/(2 sqrt(2) Vdc) sine.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const rippleFromPeakToPeak = defineFormula({
   id: "ripple-from-peak-to-peak",
   area: "filters",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** What an ammeter's own resistance does to the current. Arguments and results in SI base units; limits and source in the record. */
+/** What an ammeter's own resistance does to the current: I' = E/(R + Ra). SI base units in and out; FormulaError outside the limits. */
 export const ammeterInsertion = defineFormula({
   id: "ammeter-insertion",
   area: "meters",

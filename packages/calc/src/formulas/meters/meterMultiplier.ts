@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Voltmeter multiplier. Arguments and results in SI base units; limits and source in the record. */
+/** Voltmeter multiplier: Rx = V/Ifs - Rm. SI base units in and out; FormulaError outside the limits. */
 export const meterMultiplier = defineFormula({
   id: "meter-multiplier",
   area: "meters",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Ammeter shunt. Arguments and results in SI base units; limits and source in the record. */
+/** Ammeter shunt: Rs = Ifs Rm/(I - Ifs). SI base units in and out; FormulaError outside the limits. */
 export const meterShunt = defineFormula({
   id: "meter-shunt",
   area: "meters",

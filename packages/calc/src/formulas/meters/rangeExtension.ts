@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Series resistor that extends a voltmeter. Arguments and results in SI base units; limits and source in the record. */
+/** Series resistor that extends a voltmeter: Rx = (V2 - V1)/Ifs. SI base units in and out; FormulaError outside the limits. */
 export const rangeExtension = defineFormula({
   id: "range-extension",
   area: "meters",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage before a meter was put there. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage before a meter was put there: V = V' (1 + Rs/Rv). SI base units in and out; FormulaError outside the limits. */
 export const readingWithoutMeter = defineFormula({
   id: "reading-without-meter",
   area: "meters",

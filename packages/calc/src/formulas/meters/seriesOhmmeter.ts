@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Series ohmmeter. Arguments and results in SI base units; limits and source in the record. */
+/** Series ohmmeter: Rz = E/Ifs - Rm; half scale at Rx = E/Ifs. SI base units in and out; FormulaError outside the limits. */
 export const seriesOhmmeter = defineFormula({
   id: "series-ohmmeter",
   area: "meters",

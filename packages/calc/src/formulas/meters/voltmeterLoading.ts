@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** What a voltmeter shows at a divider tap. Arguments and results in SI base units; limits and source in the record. */
+/** What a voltmeter shows at a divider tap: V' = E (R2||Rv)/(R1 + R2||Rv). SI base units in and out; FormulaError outside the limits. */
 export const voltmeterLoading = defineFormula({
   id: "voltmeter-loading",
   area: "meters",

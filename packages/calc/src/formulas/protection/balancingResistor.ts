@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Balancing resistor of capacitors in series. Arguments and results in SI base units; limits and source in the record. */
+/** Balancing resistor of capacitors in series: R = (N Vr - Vb)/dI. SI base units in and out; FormulaError outside the limits. */
 export const balancingResistor = defineFormula({
   id: "balancing-resistor",
   area: "protection",

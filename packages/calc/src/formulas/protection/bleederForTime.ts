@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Bleeder that discharges a filter in time. Arguments and results in SI base units; limits and source in the record. */
+/** Bleeder that discharges a filter in time: R = t/(C ln(V0/V1)); P = V0^2/R. SI base units in and out; FormulaError outside the limits. */
 export const bleederForTime = defineFormula({
   id: "bleeder-for-time",
   area: "protection",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Equivalent series resistance from the dissipation factor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Equivalent series resistance from the dissipation factor: ESR = D/(2 pi f C).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const capacitorEsr = defineFormula({
   id: "capacitor-esr",
   area: "protection",

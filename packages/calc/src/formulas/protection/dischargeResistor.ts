@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Largest resistor that discharges a line capacitor in time. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Largest resistor that discharges a line capacitor in time: R = t/(C ln(sqrt(2) Vrms/V1)).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const dischargeResistor = defineFormula({
   id: "discharge-resistor",
   area: "protection",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Leakage limit of an electrolytic capacitor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Leakage limit of an electrolytic capacitor: I(mA) = K C(uF) + 0.3; K = 0.01 to 100 V, 0.02 to 250 V, 0.025 to 350 V, 0.04 to 500 V.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const electrolyticLeakageLimit = defineFormula({
   id: "electrolytic-leakage-limit",
   area: "protection",

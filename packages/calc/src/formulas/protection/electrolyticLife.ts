@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Life of an electrolytic capacitor by temperature. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Life of an electrolytic capacitor by temperature: L = L0 2^((T0 - T)/10 K).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const electrolyticLife = defineFormula({
   id: "electrolytic-life",
   area: "protection",

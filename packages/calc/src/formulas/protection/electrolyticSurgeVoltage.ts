@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Surge voltage of an electrolytic capacitor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Surge voltage of an electrolytic capacitor: Vs = 1.15 Vr to 315 V, 1.10 Vr above.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const electrolyticSurgeVoltage = defineFormula({
   id: "electrolytic-surge-voltage",
   area: "protection",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Share of the melting integral that a fuse stands so many times. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Share of the melting integral that a fuse stands so many times: k = 48 % (100 pulses), 38 % (1000), 29 % (10 000), 22 % (100 000).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const fusePulseDerating = defineFormula({
   id: "fuse-pulse-derating",
   area: "protection",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Fuse rating for a steady current. Arguments and results in SI base units; limits and source in the record. */
+/** Fuse rating for a steady current: In = I/k. SI base units in and out; FormulaError outside the limits. */
 export const fuseRating = defineFormula({
   id: "fuse-rating",
   area: "protection",

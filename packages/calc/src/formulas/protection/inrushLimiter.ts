@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Cold resistance and energy of an inrush limiter. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Cold resistance and energy of an inrush limiter: Vp = sqrt(2) m Vrms; R = Vp/I; W = C Vp^2/2.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const inrushLimiter = defineFormula({
   id: "inrush-limiter",
   area: "protection",

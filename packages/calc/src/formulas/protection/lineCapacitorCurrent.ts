@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Current through a capacitor on the line. Arguments and results in SI base units; limits and source in the record. */
+/** Current through a capacitor on the line: I = 2 pi f C V. SI base units in and out; FormulaError outside the limits. */
 export const lineCapacitorCurrent = defineFormula({
   id: "line-capacitor-current",
   area: "protection",

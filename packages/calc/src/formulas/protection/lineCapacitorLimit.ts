@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Largest line-to-chassis capacitance for a touch current. Arguments and results in SI base units; limits and source in the record. */
+/** Largest line-to-chassis capacitance for a touch current: C = I/(2 pi f V). SI base units in and out; FormulaError outside the limits. */
 export const lineCapacitorLimit = defineFormula({
   id: "line-capacitor-limit",
   area: "protection",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Residual resistance of an inrush limiter at part of its current. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Residual resistance of an inrush limiter at part of its current: R = R1 (I1/I)^n.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const ntcResidual = defineFormula({
   id: "ntc-residual",
   area: "protection",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Resistance of an NTC thermistor. Arguments and results in SI base units; limits and source in the record. */
+/** Resistance of an NTC thermistor: R = R25 exp(B (1/T - 1/298.15 K)). SI base units in and out; FormulaError outside the limits. */
 export const ntcResistance = defineFormula({
   id: "ntc-resistance",
   area: "protection",

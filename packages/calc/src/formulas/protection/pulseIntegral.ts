@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Melting integral of a current pulse by its shape. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Melting integral of a current pulse by its shape: I2t1 = ip^2 t; I2t2 = ip^2 t/2; I2t3 = ip^2 t/3; I2t5 = ip^2 t/5; I2te = ip^2 t/2.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const pulseIntegral = defineFormula({
   id: "pulse-integral",
   area: "protection",

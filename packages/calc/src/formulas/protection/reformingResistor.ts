@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Resistor to reform an electrolytic capacitor through. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Resistor to reform an electrolytic capacitor through: R = V/I; P = V^2/R; t = 5 R C.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const reformingResistor = defineFormula({
   id: "reforming-resistor",
   area: "protection",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Power of a resistor at a higher ambient temperature. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power of a resistor at a higher ambient temperature: P = Pr (Tmax - T)/(Tmax - Tr).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const resistorDerating = defineFormula({
   id: "resistor-derating",
   area: "protection",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Highest voltage of a resistor. Arguments and results in SI base units; limits and source in the record. */
+/** Highest voltage of a resistor: V = min(Vmax, sqrt(P R)); Rc = Vmax^2/P. SI base units in and out; FormulaError outside the limits. */
 export const resistorVoltageLimit = defineFormula({
   id: "resistor-voltage-limit",
   area: "protection",

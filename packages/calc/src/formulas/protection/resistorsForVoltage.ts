@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Equal resistors in series for a voltage. Arguments and results in SI base units; limits and source in the record. */
+/** Equal resistors in series for a voltage: n = ceil(V/(k Vmax)). SI base units in and out; FormulaError outside the limits. */
 export const resistorsForVoltage = defineFormula({
   id: "resistors-for-voltage",
   area: "protection",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Temperature of a part from its heat. Arguments and results in SI base units; limits and source in the record. */
+/** Temperature of a part from its heat: T = Ta + Rth P. SI base units in and out; FormulaError outside the limits. */
 export const temperatureRise = defineFormula({
   id: "temperature-rise",
   area: "protection",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Touch current from the voltage across the service network. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Touch current from the voltage across the service network: I = V/|R||1/(2 pi f C)|.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const touchCurrentReading = defineFormula({
   id: "touch-current-reading",
   area: "protection",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Melting integral of a trapezoidal pulse. Arguments and results in SI base units; limits and source in the record. */
+/** Melting integral of a trapezoidal pulse: I2t = (ip^2 + ip ib + ib^2) t/3. SI base units in and out; FormulaError outside the limits. */
 export const trapezoidIntegral = defineFormula({
   id: "trapezoid-integral",
   area: "protection",

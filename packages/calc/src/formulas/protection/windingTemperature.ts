@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Temperature rise of a copper winding by its resistance. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Temperature rise of a copper winding by its resistance: dT = (R2/R1 - 1)(234.5 + T1) - (Ta - T1), degC.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const windingTemperature = defineFormula({
   id: "winding-temperature",
   area: "protection",

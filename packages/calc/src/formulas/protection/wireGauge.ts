@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Diameter and resistance of a wire gauge. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Diameter and resistance of a wire gauge: d = 0.127 mm 92^((36 - n)/39); R/l = 4 rho/(pi d^2).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const wireGauge = defineFormula({
   id: "wire-gauge",
   area: "protection",
@@ -16,7 +19,7 @@ export const wireGauge = defineFormula({
     ohms: { symbol: "R", dimension: "resistance", meaning: "resistance of that length" },
   },
   limits: "Solid round wire, direct current.",
-  source: "circuit-theory",
+  source: "wire-tables",
   compute: ({ gauge, length, resistivity }) => {
     const diameter = 0.127e-3 * 92 ** ((36 - gauge) / 39);
     return { diameter, ohms: (4 * resistivity * length) / (Math.PI * diameter ** 2) };

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Bridge rectifier with capacitor input. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Bridge rectifier with capacitor input: Vdc = sqrt(2) Vrms - 2 Vf; PIV = sqrt(2) Vrms - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const bridgeCapacitorInput = defineFormula({
   id: "bridge-capacitor-input",
   area: "rectifiers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Bridge rectifier into a resistor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Bridge rectifier into a resistor: Idc = 2 (Vm - 2 Vf)/(pi (2 rf + RL)); PIV = Vm - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const bridgeResistive = defineFormula({
   id: "bridge-resistive",
   area: "rectifiers",

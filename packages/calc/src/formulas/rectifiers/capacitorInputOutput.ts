@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Output of a capacitor-input rectifier at light load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Output of a capacitor-input rectifier at light load: Vdc = Vp (1 - 1/(2 fr R C)).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const capacitorInputOutput = defineFormula({
   id: "capacitor-input-output",
   area: "rectifiers",

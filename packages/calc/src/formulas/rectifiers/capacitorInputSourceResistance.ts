@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Output of a capacitor-input rectifier with source resistance. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Output of a capacitor-input rectifier with source resistance: tan(a) - a = n pi Rs/RL; Vdc = Vp cos(a).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const capacitorInputSourceResistance = defineFormula({
   id: "capacitor-input-source-resistance",
   area: "rectifiers",

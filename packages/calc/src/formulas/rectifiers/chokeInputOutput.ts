@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Output of a full-wave rectifier with choke input. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Output of a full-wave rectifier with choke input: Vdc = (2 Vm/pi - Vf) RL/(Rc + RL).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const chokeInputOutput = defineFormula({
   id: "choke-input-output",
   area: "rectifiers",

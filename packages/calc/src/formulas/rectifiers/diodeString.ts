@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Diodes in series for an inverse voltage. Arguments and results in SI base units; limits and source in the record. */
+/** Diodes in series for an inverse voltage: N = ceil(m PIV/VRRM). SI base units in and out; FormulaError outside the limits. */
 export const diodeString = defineFormula({
   id: "diode-string",
   area: "rectifiers",

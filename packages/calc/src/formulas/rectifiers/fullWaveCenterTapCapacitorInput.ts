@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Full-wave center-tap rectifier with capacitor input. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Full-wave center-tap rectifier with capacitor input: Vdc = sqrt(2) Vrms - Vf; PIV = 2 sqrt(2) Vrms - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const fullWaveCenterTapCapacitorInput = defineFormula({
   id: "full-wave-center-tap-capacitor-input",
   area: "rectifiers",

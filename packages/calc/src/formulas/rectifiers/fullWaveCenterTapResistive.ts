@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Full-wave center-tap rectifier into a resistor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Full-wave center-tap rectifier into a resistor: Idc = 2 (Vm - Vf)/(pi (rf + RL)); PIV = 2 Vm - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const fullWaveCenterTapResistive = defineFormula({
   id: "full-wave-center-tap-resistive",
   area: "rectifiers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Full-wave voltage doubler. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Full-wave voltage doubler: Vdc = 2 (sqrt(2) Vrms - Vf); PIV = 2 sqrt(2) Vrms - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const fullWaveDoubler = defineFormula({
   id: "full-wave-doubler",
   area: "rectifiers",

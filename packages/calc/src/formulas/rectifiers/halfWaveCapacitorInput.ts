@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Half-wave rectifier with capacitor input. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Half-wave rectifier with capacitor input: Vdc = sqrt(2) Vrms - Vf; PIV = 2 sqrt(2) Vrms - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const halfWaveCapacitorInput = defineFormula({
   id: "half-wave-capacitor-input",
   area: "rectifiers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Half-wave rectifier into a resistor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Half-wave rectifier into a resistor: Idc = (Vm - Vf)/(pi (rf + RL)); PIV = Vm.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const halfWaveResistive = defineFormula({
   id: "half-wave-resistive",
   area: "rectifiers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Voltage multiplier ladder without load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Voltage multiplier ladder without load: Vdc = 2 n (Vp - Vf); PIV = 2 Vp - Vf.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const multiplierLadder = defineFormula({
   id: "multiplier-ladder",
   area: "rectifiers",

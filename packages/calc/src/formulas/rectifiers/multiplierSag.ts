@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Sag and ripple of a loaded multiplier ladder. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Sag and ripple of a loaded multiplier ladder: dV = I/(f C) (2 n^3/3 + n^2/2 - n/6); Vpp = I/(f C) n (n + 1)/2.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const multiplierSag = defineFormula({
   id: "multiplier-sag",
   area: "rectifiers",

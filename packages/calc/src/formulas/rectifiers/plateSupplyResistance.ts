@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Supply resistance of each plate of a rectifier. Arguments and results in SI base units; limits and source in the record. */
+/** Supply resistance of each plate of a rectifier: Rs = R2 + n^2 R1 + R. SI base units in and out; FormulaError outside the limits. */
 export const plateSupplyResistance = defineFormula({
   id: "plate-supply-resistance",
   area: "rectifiers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage regulation. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage regulation: reg = (V0 - V1)/V1. SI base units in and out; FormulaError outside the limits. */
 export const regulation = defineFormula({
   id: "regulation",
   area: "rectifiers",

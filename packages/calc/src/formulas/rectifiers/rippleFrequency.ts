@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Ripple frequency. Arguments and results in SI base units; limits and source in the record. */
+/** Ripple frequency: fr = p f. SI base units in and out; FormulaError outside the limits. */
 export const rippleFrequency = defineFormula({
   id: "ripple-frequency",
   area: "rectifiers",

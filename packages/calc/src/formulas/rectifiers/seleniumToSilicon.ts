@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Resistor that keeps B+ when silicon replaces selenium. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Resistor that keeps B+ when silicon replaces selenium: R = (Vsel - Vsi)/I; P = I^2 R.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const seleniumToSilicon = defineFormula({
   id: "selenium-to-silicon",
   area: "rectifiers",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** RMS, average and peak-to-peak of a sine from its peak. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * RMS, average and peak-to-peak of a sine from its peak: Vrms = Vp/sqrt(2); Vavg = 2 Vp/pi (full wave), Vp/pi (half wave).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const sineFromPeak = defineFormula({
   id: "sine-from-peak",
   area: "rectifiers",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Peak, average and peak-to-peak of a sine from its RMS. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Peak, average and peak-to-peak of a sine from its RMS: Vp = sqrt(2) Vrms; Vavg = 2 sqrt(2) Vrms/pi.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const sineFromRms = defineFormula({
   id: "sine-from-rms",
   area: "rectifiers",

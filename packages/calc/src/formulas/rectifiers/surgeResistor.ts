@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Resistor that limits the first charging surge. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Resistor that limits the first charging surge: R = sqrt(2) Vrms/Isurge - Rs.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const surgeResistor = defineFormula({
   id: "surge-resistor",
   area: "rectifiers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Drop of a vacuum rectifier. Arguments and results in SI base units; limits and source in the record. */
+/** Drop of a vacuum rectifier: V = (I/k)^(2/3). SI base units in and out; FormulaError outside the limits. */
 export const vacuumDiodeDrop = defineFormula({
   id: "vacuum-diode-drop",
   area: "rectifiers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage that a gas regulator tube gets to start on. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage that a gas regulator tube gets to start on: Vs = E RL/(Rs + RL). SI base units in and out; FormulaError outside the limits. */
 export const gasTubeStart = defineFormula({
   id: "gas-tube-start",
   area: "regulators",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Current of a shunt regulator at the corners of line and load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Current of a shunt regulator at the corners of line and load: Imin = (E1 - V)/Rs - I2; Imax = (E2 - V)/Rs - I1.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const regulatorCurrentCorners = defineFormula({
   id: "regulator-current-corners",
   area: "regulators",

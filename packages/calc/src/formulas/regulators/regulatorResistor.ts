@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Largest series resistor of a shunt regulator. Arguments and results in SI base units; limits and source in the record. */
+/** Largest series resistor of a shunt regulator: Rs = (E - V)/(Imin + IL). SI base units in and out; FormulaError outside the limits. */
 export const regulatorResistor = defineFormula({
   id: "regulator-resistor",
   area: "regulators",

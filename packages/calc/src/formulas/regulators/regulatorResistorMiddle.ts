@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Series resistor that biases a shunt regulator in the middle of its range. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Series resistor that biases a shunt regulator in the middle of its range: Rs = (E - V)/((Imin + Imax)/2 + IL).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const regulatorResistorMiddle = defineFormula({
   id: "regulator-resistor-middle",
   area: "regulators",

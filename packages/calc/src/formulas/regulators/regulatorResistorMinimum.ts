@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Smallest series resistor of a shunt regulator. Arguments and results in SI base units; limits and source in the record. */
+/** Smallest series resistor of a shunt regulator: Rs = (E - V)/(Imax + IL). SI base units in and out; FormulaError outside the limits. */
 export const regulatorResistorMinimum = defineFormula({
   id: "regulator-resistor-minimum",
   area: "regulators",

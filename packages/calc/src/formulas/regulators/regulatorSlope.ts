@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** What the slope resistance of a shunt regulator leaves of a change. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * What the slope resistance of a shunt regulator leaves of a change: dV = Iz Rz; k = Rz||RL/(Rs + Rz||RL).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const regulatorSlope = defineFormula({
   id: "regulator-slope",
   area: "regulators",

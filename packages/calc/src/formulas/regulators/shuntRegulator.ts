@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Shunt regulator: zener diode or gas tube. Arguments and results in SI base units; limits and source in the record. */
+/** Shunt regulator: zener diode or gas tube: I = (E - V)/Rs; Iz = I - V/RL. SI base units in and out; FormulaError outside the limits. */
 export const shuntRegulator = defineFormula({
   id: "shunt-regulator",
   area: "regulators",

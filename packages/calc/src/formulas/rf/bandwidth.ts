@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Bandwidth from frequency and Q. Arguments and results in SI base units; limits and source in the record. */
+/** Bandwidth from frequency and Q: B = f/Q. SI base units in and out; FormulaError outside the limits. */
 export const bandwidth = defineFormula({
   id: "bandwidth",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Reactance of a capacitance. Arguments and results in SI base units; limits and source in the record. */
+/** Reactance of a capacitance: X = 1/(2 pi f C). SI base units in and out; FormulaError outside the limits. */
 export const capacitiveReactance = defineFormula({
   id: "capacitive-reactance",
   area: "rf",

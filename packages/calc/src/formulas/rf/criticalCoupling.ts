@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Critical coupling of a tuned pair. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Critical coupling of a tuned pair: kc = 1/sqrt(Q1 Q2); B = sqrt(2) f/sqrt(Q1 Q2).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const criticalCoupling = defineFormula({
   id: "critical-coupling",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Pulling of a crystal by its load capacitance. Arguments and results in SI base units; limits and source in the record. */
+/** Pulling of a crystal by its load capacitance: df/f = C1/(2 (C0 + CL)). SI base units in and out; FormulaError outside the limits. */
 export const crystalPulling = defineFormula({
   id: "crystal-pulling",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power from a level in dBm. Arguments and results in SI base units; limits and source in the record. */
+/** Power from a level in dBm: P = 1 mW 10^(G/10). SI base units in and out; FormulaError outside the limits. */
 export const dbmToWatts = defineFormula({
   id: "dbm-to-watts",
   area: "rf",

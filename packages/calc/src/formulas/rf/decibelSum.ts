@@ -2,7 +2,7 @@ import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Gains and losses in decibels added up. Arguments and results in SI base units; limits and source in the record. */
+/** Gains and losses in decibels added up: G = G1 + G2 + ...; r = 10^(G/10). SI base units in and out; FormulaError outside the limits. */
 export const decibelSum = defineFormula({
   id: "decibel-sum",
   area: "rf",

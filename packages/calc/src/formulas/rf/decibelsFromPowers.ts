@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Decibels from powers. Arguments and results in SI base units; limits and source in the record. */
+/** Decibels from powers: G = 10 log10(P2/P1). SI base units in and out; FormulaError outside the limits. */
 export const decibelsFromPowers = defineFormula({
   id: "decibels-from-powers",
   area: "rf",

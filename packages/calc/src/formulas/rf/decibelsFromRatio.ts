@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Decibels from a power ratio. Arguments and results in SI base units; limits and source in the record. */
+/** Decibels from a power ratio: G = 10 log10(r). SI base units in and out; FormulaError outside the limits. */
 export const decibelsFromRatio = defineFormula({
   id: "decibels-from-ratio",
   area: "rf",

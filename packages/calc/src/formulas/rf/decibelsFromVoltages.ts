@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Decibels from voltages. Arguments and results in SI base units; limits and source in the record. */
+/** Decibels from voltages: G = 20 log10(V2/V1). SI base units in and out; FormulaError outside the limits. */
 export const decibelsFromVoltages = defineFormula({
   id: "decibels-from-voltages",
   area: "rf",

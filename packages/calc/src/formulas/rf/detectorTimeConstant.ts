@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Longest time constant of an AM diode detector. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Longest time constant of an AM diode detector: R C = sqrt(1 - m^2)/(2 pi f m).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const detectorTimeConstant = defineFormula({
   id: "detector-time-constant",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Peak envelope power from peak-to-peak voltage. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Peak envelope power from peak-to-peak voltage: PEP = (Vpp/(2 sqrt(2)))^2/R.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const envelopePower = defineFormula({
   id: "envelope-power",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Oscillator and image frequency of a superheterodyne. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Oscillator and image frequency of a superheterodyne: fo = fs + fi; fim = fs + 2 fi.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const imageFrequency = defineFormula({
   id: "image-frequency",
   area: "rf",

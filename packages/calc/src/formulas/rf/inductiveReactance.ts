@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Reactance of an inductance. Arguments and results in SI base units; limits and source in the record. */
+/** Reactance of an inductance: X = 2 pi f L. SI base units in and out; FormulaError outside the limits. */
 export const inductiveReactance = defineFormula({
   id: "inductive-reactance",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Inductance of a line from its capacitance. Arguments and results in SI base units; limits and source in the record. */
+/** Inductance of a line from its capacitance: L = Z0^2 C. SI base units in and out; FormulaError outside the limits. */
 export const lineInductance = defineFormula({
   id: "line-inductance",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Stress of capacitors and switch contacts on a mismatched line. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Stress of capacitors and switch contacts on a mismatched line: Vpk = sqrt(2 P Z0 S); Irms = sqrt(P S/Z0).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const lineStress = defineFormula({
   id: "line-stress",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Reflected and delivered power of a mismatch. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Reflected and delivered power of a mismatch: Pr = G^2 Pf; G = (S - 1)/(S + 1).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const mismatchPower = defineFormula({
   id: "mismatch-power",
   area: "rf",

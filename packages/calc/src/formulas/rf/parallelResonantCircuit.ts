@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Parallel-resonant circuit. Arguments and results in SI base units; limits and source in the record. */
+/** Parallel-resonant circuit: Zp = L/(C R); Q = X/R; B = f/Q. SI base units in and out; FormulaError outside the limits. */
 export const parallelResonantCircuit = defineFormula({
   id: "parallel-resonant-circuit",
   area: "rf",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Pi network from plate load to antenna. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Pi network from plate load to antenna: X1 = R1/Q; X2 = R2 sqrt((R1/R2)/(Q^2 + 1 - R1/R2)); XL = (Q R1 + R1 R2/X2)/(Q^2 + 1).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const piNetwork = defineFormula({
   id: "pi-network",
   area: "rf",

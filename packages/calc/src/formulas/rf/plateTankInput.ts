@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Input capacitor of a plate tank. Arguments and results in SI base units; limits and source in the record. */
+/** Input capacitor of a plate tank: RL = V/(k I); X = RL/Q; C = 1/(2 pi f X). SI base units in and out; FormulaError outside the limits. */
 export const plateTankInput = defineFormula({
   id: "plate-tank-input",
   area: "rf",

@@ -2,7 +2,7 @@ import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Power behind gains and losses. Arguments and results in SI base units; limits and source in the record. */
+/** Power behind gains and losses: P' = P 10^((G1 + G2 + ...)/10). SI base units in and out; FormulaError outside the limits. */
 export const powerThroughDecibels = defineFormula({
   id: "power-through-decibels",
   area: "rf",

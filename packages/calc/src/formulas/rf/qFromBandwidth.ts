@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Q from the bandwidth. Arguments and results in SI base units; limits and source in the record. */
+/** Q from the bandwidth: Q = f/B. SI base units in and out; FormulaError outside the limits. */
 export const qFromBandwidth = defineFormula({
   id: "q-from-bandwidth",
   area: "rf",

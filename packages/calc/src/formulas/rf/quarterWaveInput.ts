@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Input impedance of a quarter-wave line. Arguments and results in SI base units; limits and source in the record. */
+/** Input impedance of a quarter-wave line: Zin = Z0^2/ZL. SI base units in and out; FormulaError outside the limits. */
 export const quarterWaveInput = defineFormula({
   id: "quarter-wave-input",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Quarter-wave line as a transformer. Arguments and results in SI base units; limits and source in the record. */
+/** Quarter-wave line as a transformer: Z0 = sqrt(Z1 Z2). SI base units in and out; FormulaError outside the limits. */
 export const quarterWaveTransformer = defineFormula({
   id: "quarter-wave-transformer",
   area: "rf",

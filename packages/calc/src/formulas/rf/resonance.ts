@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Resonant frequency. Arguments and results in SI base units; limits and source in the record. */
+/** Resonant frequency: f = 1/(2 pi sqrt(L C)). SI base units in and out; FormulaError outside the limits. */
 export const resonance = defineFormula({
   id: "resonance",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Capacitance that resonates an inductance. Arguments and results in SI base units; limits and source in the record. */
+/** Capacitance that resonates an inductance: C = 1/((2 pi f)^2 L). SI base units in and out; FormulaError outside the limits. */
 export const resonatingCapacitance = defineFormula({
   id: "resonating-capacitance",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Inductance that resonates a capacitance. Arguments and results in SI base units; limits and source in the record. */
+/** Inductance that resonates a capacitance: L = 1/((2 pi f)^2 C). SI base units in and out; FormulaError outside the limits. */
 export const resonatingInductance = defineFormula({
   id: "resonating-inductance",
   area: "rf",

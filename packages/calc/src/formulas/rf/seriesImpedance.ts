@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Impedance of resistance and reactances in series. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Impedance of resistance and reactances in series: Z = sqrt(R^2 + (XL - XC)^2); phi = atan((XL - XC)/R).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const seriesImpedance = defineFormula({
   id: "series-impedance",
   area: "rf",

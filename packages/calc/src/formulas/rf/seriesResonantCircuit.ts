@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Series-resonant circuit at resonance. Arguments and results in SI base units; limits and source in the record. */
+/** Series-resonant circuit at resonance: I = E/R; Q = X/R; VL = Q E. SI base units in and out; FormulaError outside the limits. */
 export const seriesResonantCircuit = defineFormula({
   id: "series-resonant-circuit",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Standing-wave ratio of a resistive load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Standing-wave ratio of a resistive load: S = RL/Z0 or Z0/RL; G = (RL - Z0)/(RL + Z0).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const swrFromLoad = defineFormula({
   id: "swr-from-load",
   area: "rf",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Standing-wave ratio and load power from a directional wattmeter. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Standing-wave ratio and load power from a directional wattmeter: P = Pf - Pr; S = (1 + sqrt(Pr/Pf))/(1 - sqrt(Pr/Pf)).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const swrFromPowers = defineFormula({
   id: "swr-from-powers",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** T attenuator. Arguments and results in SI base units; limits and source in the record. */
+/** T attenuator: R1 = Z (K - 1)/(K + 1); R2 = 2 Z K/(K^2 - 1); K = 10^(L/20). SI base units in and out; FormulaError outside the limits. */
 export const tAttenuator = defineFormula({
   id: "t-attenuator",
   area: "rf",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage and circulating current of a tank. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Voltage and circulating current of a tank: Vp = sqrt(2 P RL); I = Q Vrms/RL.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const tankCurrent = defineFormula({
   id: "tank-current",
   area: "rf",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Wavelength on a line. Arguments and results in SI base units; limits and source in the record. */
+/** Wavelength on a line: l = v c/f. SI base units in and out; FormulaError outside the limits. */
 export const wavelength = defineFormula({
   id: "wavelength",
   area: "rf",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Line with a low-voltage winding in series. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Line with a low-voltage winding in series: V' = V - Vw (buck), V + Vw (boost); S = Vw I.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const buckBoost = defineFormula({
   id: "buck-boost",
   area: "transformers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Capacitor that drops the line for a heater string. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Capacitor that drops the line for a heater string: C = Ih/(2 pi f sqrt(E^2 - Vh^2)).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const heaterCapacitor = defineFormula({
   id: "heater-capacitor",
   area: "transformers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Shunt across a heater of less current in a series string. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Shunt across a heater of less current in a series string: R = Vh/(Is - Ih).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const heaterShunt = defineFormula({
   id: "heater-shunt",
   area: "transformers",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Series heater string on the line. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Series heater string on the line: R = (E - V1 - V2 - ...)/Ih; P = (E - sum V) Ih.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const heaterString = defineFormula({
   id: "heater-string",
   area: "transformers",

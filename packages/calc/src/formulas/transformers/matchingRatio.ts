@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Turns ratio that matches two impedances. Arguments and results in SI base units; limits and source in the record. */
+/** Turns ratio that matches two impedances: n = sqrt(Z1/Z2). SI base units in and out; FormulaError outside the limits. */
 export const matchingRatio = defineFormula({
   id: "matching-ratio",
   area: "transformers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Impedance that a transformer reflects. Arguments and results in SI base units; limits and source in the record. */
+/** Impedance that a transformer reflects: Zp = n^2 Zs. SI base units in and out; FormulaError outside the limits. */
 export const reflectedImpedance = defineFormula({
   id: "reflected-impedance",
   area: "transformers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Turns for an inductance on a core. Arguments and results in SI base units; limits and source in the record. */
+/** Turns for an inductance on a core: N = sqrt(L/AL). SI base units in and out; FormulaError outside the limits. */
 export const toroidTurns = defineFormula({
   id: "toroid-turns",
   area: "transformers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Secondary voltage from the turns. Arguments and results in SI base units; limits and source in the record. */
+/** Secondary voltage from the turns: V2 = V1 N2/N1. SI base units in and out; FormulaError outside the limits. */
 export const turnsVoltage = defineFormula({
   id: "turns-voltage",
   area: "transformers",

@@ -2,7 +2,10 @@ import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Volt-amperes and primary current of a transformer. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Volt-amperes and primary current of a transformer: S = V1 I1 + V2 I2 + ...; Ip = S/(eta Vp).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const voltAmperes = defineFormula({
   id: "volt-amperes",
   area: "transformers",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Line voltage with the same core flux at another frequency. Arguments and results in SI base units; limits and source in the record. */
+/** Line voltage with the same core flux at another frequency: V' = V f'/f. SI base units in and out; FormulaError outside the limits. */
 export const voltageAtFrequency = defineFormula({
   id: "voltage-at-frequency",
   area: "transformers",

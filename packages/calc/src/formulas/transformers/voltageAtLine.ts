@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Winding voltage at another line voltage. Arguments and results in SI base units; limits and source in the record. */
+/** Winding voltage at another line voltage: V' = V E'/E. SI base units in and out; FormulaError outside the limits. */
 export const voltageAtLine = defineFormula({
   id: "voltage-at-line",
   area: "transformers",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Capacitance that holds an energy at a voltage. Arguments and results in SI base units; limits and source in the record. */
+/** Capacitance that holds an energy at a voltage: C = 2 W/V^2. SI base units in and out; FormulaError outside the limits. */
 export const capacitanceForEnergy = defineFormula({
   id: "capacitance-for-energy",
   area: "transients",

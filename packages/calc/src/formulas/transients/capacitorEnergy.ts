@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Energy and charge of a capacitor. Arguments and results in SI base units; limits and source in the record. */
+/** Energy and charge of a capacitor: W = C V^2/2; Q = C V. SI base units in and out; FormulaError outside the limits. */
 export const capacitorEnergy = defineFormula({
   id: "capacitor-energy",
   area: "transients",

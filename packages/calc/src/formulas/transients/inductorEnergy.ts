@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Energy of an inductor. Arguments and results in SI base units; limits and source in the record. */
+/** Energy of an inductor: W = L I^2/2. SI base units in and out; FormulaError outside the limits. */
 export const inductorEnergy = defineFormula({
   id: "inductor-energy",
   area: "transients",

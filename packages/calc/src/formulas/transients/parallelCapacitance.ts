@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Capacitors in parallel. Arguments and results in SI base units; limits and source in the record. */
+/** Capacitors in parallel: C = C1 + C2 + .... SI base units in and out; FormulaError outside the limits. */
 export const parallelCapacitance = defineFormula({
   id: "parallel-capacitance",
   area: "transients",

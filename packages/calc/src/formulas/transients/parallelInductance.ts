@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Inductors in parallel. Arguments and results in SI base units; limits and source in the record. */
+/** Inductors in parallel: 1/L = 1/L1 + 1/L2 + .... SI base units in and out; FormulaError outside the limits. */
 export const parallelInductance = defineFormula({
   id: "parallel-inductance",
   area: "transients",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Charging a capacitor through a resistor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Charging a capacitor through a resistor: V = E (1 - exp(-t/(R C))); I = (E/R) exp(-t/(R C)).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const rcCharge = defineFormula({
   id: "rc-charge",
   area: "transients",

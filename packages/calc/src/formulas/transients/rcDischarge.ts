@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Discharging a capacitor through a resistor. Arguments and results in SI base units; limits and source in the record. */
+/** Discharging a capacitor through a resistor: V = V0 exp(-t/(R C)). SI base units in and out; FormulaError outside the limits. */
 export const rcDischarge = defineFormula({
   id: "rc-discharge",
   area: "transients",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Time to discharge a capacitor. Arguments and results in SI base units; limits and source in the record. */
+/** Time to discharge a capacitor: t = R C ln(V0/V1). SI base units in and out; FormulaError outside the limits. */
 export const rcDischargeTime = defineFormula({
   id: "rc-discharge-time",
   area: "transients",

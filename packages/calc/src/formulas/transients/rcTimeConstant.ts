@@ -2,7 +2,10 @@ import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Time constant of resistors and capacitors. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Time constant of resistors and capacitors: t = R C, parts of a kind in parallel.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const rcTimeConstant = defineFormula({
   id: "rc-time-constant",
   area: "transients",

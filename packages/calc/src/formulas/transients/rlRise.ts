@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Current and voltage of an inductor after switching. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Current and voltage of an inductor after switching: I = If + (I0 - If) exp(-t R/L); VL = (E - I0 R) exp(-t R/L).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const rlRise = defineFormula({
   id: "rl-rise",
   area: "transients",

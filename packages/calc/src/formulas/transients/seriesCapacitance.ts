@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Capacitors in series. Arguments and results in SI base units; limits and source in the record. */
+/** Capacitors in series: 1/C = 1/C1 + 1/C2 + .... SI base units in and out; FormulaError outside the limits. */
 export const seriesCapacitance = defineFormula({
   id: "series-capacitance",
   area: "transients",

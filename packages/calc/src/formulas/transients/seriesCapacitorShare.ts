@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Voltage of two capacitors in series. Arguments and results in SI base units; limits and source in the record. */
+/** Voltage of two capacitors in series: V1 = E C2/(C1 + C2). SI base units in and out; FormulaError outside the limits. */
 export const seriesCapacitorShare = defineFormula({
   id: "series-capacitor-share",
   area: "transients",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { sumOf } from "../sumOf.ts";
 
-/** Inductors in series. Arguments and results in SI base units; limits and source in the record. */
+/** Inductors in series: L = L1 + L2 + .... SI base units in and out; FormulaError outside the limits. */
 export const seriesInductance = defineFormula({
   id: "series-inductance",
   area: "transients",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Share of a change after so many time constants. Arguments and results in SI base units; limits and source in the record. */
+/** Share of a change after so many time constants: s = 1 - exp(-n). SI base units in and out; FormulaError outside the limits. */
 export const timeConstantsPassed = defineFormula({
   id: "time-constants-passed",
   area: "transients",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Amplification factor from transconductance and plate resistance. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Amplification factor from transconductance and plate resistance: mu = gm rp.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const amplificationFactor = defineFormula({
   id: "amplification-factor",
   area: "tubes",

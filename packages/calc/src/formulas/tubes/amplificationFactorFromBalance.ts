@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Amplification factor by restoring the plate current. Arguments and results in SI base units; limits and source in the record. */
+/** Amplification factor by restoring the plate current: mu = dVp/dVg. SI base units in and out; FormulaError outside the limits. */
 export const amplificationFactorFromBalance = defineFormula({
   id: "amplification-factor-from-balance",
   area: "tubes",

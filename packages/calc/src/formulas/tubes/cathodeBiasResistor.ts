@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Cathode bias resistor. Arguments and results in SI base units; limits and source in the record. */
+/** Cathode bias resistor: Rk = Vb/(Ip + Ig2). SI base units in and out; FormulaError outside the limits. */
 export const cathodeBiasResistor = defineFormula({
   id: "cathode-bias-resistor",
   area: "tubes",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Low corner of a cathode bypass capacitor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Low corner of a cathode bypass capacitor: f = 1/(2 pi Ck Rk'); Rk' = Rk||(rp + RL)/(mu + 1).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const cathodeBypassCorner = defineFormula({
   id: "cathode-bypass-corner",
   area: "tubes",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Cathode follower. Arguments and results in SI base units; limits and source in the record. */
+/** Cathode follower: A = mu Rk/(rp + (mu + 1) Rk); Zo = Rk||rp/(mu + 1). SI base units in and out; FormulaError outside the limits. */
 export const cathodeFollower = defineFormula({
   id: "cathode-follower",
   area: "tubes",

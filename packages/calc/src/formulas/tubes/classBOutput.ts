@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Power of a push-pull class B stage. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power of a push-pull class B stage: P = 2 (Eb - Vmin)^2/Rpp; eta = pi/4 (1 - Vmin/Eb).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const classBOutput = defineFormula({
   id: "class-b-output",
   area: "tubes",

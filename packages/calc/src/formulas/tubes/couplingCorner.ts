@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Low corner of a coupling capacitor. Arguments and results in SI base units; limits and source in the record. */
+/** Low corner of a coupling capacitor: f = 1/(2 pi C (Rg + Zo)); Zo = rp||RL. SI base units in and out; FormulaError outside the limits. */
 export const couplingCorner = defineFormula({
   id: "coupling-corner",
   area: "tubes",

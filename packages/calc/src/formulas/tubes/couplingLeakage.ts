@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Grid voltage from a leaky coupling capacitor. Arguments and results in SI base units; limits and source in the record. */
+/** Grid voltage from a leaky coupling capacitor: dV = E Rg/(RL + Rg). SI base units in and out; FormulaError outside the limits. */
 export const couplingLeakage = defineFormula({
   id: "coupling-leakage",
   area: "tubes",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Perveance from one point. Arguments and results in SI base units; limits and source in the record. */
+/** Perveance from one point: k = I/V^(3/2). SI base units in and out; FormulaError outside the limits. */
 export const diodePerveance = defineFormula({
   id: "diode-perveance",
   area: "tubes",

@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Dissipation of a plate or screen. Arguments and results in SI base units; limits and source in the record. */
+/** Dissipation of a plate or screen: P = (V - Vk) I. SI base units in and out; FormulaError outside the limits. */
 export const electrodeDissipation = defineFormula({
   id: "electrode-dissipation",
   area: "tubes",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Gain from the swing of the plate current. Arguments and results in SI base units; limits and source in the record. */
+/** Gain from the swing of the plate current: A = dI RL/dVg. SI base units in and out; FormulaError outside the limits. */
 export const gainFromSwing = defineFormula({
   id: "gain-from-swing",
   area: "tubes",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Bias of a transmitting stage. Arguments and results in SI base units; limits and source in the record. */
+/** Bias of a transmitting stage: Vg = -(Vf + Ig Rg + Ik Rk). SI base units in and out; FormulaError outside the limits. */
 export const gridLeakBias = defineFormula({
   id: "grid-leak-bias",
   area: "tubes",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Power and second harmonic from a load line. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power and second harmonic from a load line: P = (Imax - Imin)(Vmax - Vmin)/8; D2 = ((Imax + Imin)/2 - I0)/(Imax - Imin).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const loadLinePower = defineFormula({
   id: "load-line-power",
   area: "tubes",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Input capacitance of a stage and its high corner. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Input capacitance of a stage and its high corner: Ci = Cgk + Cgp (1 + A); f = 1/(2 pi Rs Ci).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const millerInput = defineFormula({
   id: "miller-input",
   area: "tubes",

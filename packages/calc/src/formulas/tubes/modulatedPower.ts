@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power of an amplitude-modulated carrier. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power of an amplitude-modulated carrier: P = Pc (1 + m^2/2); PEP = Pc (1 + m)^2.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const modulatedPower = defineFormula({
   id: "modulated-power",
   area: "tubes",

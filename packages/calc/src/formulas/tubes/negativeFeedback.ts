@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Negative voltage feedback. Arguments and results in SI base units; limits and source in the record. */
+/** Negative voltage feedback: A' = A/(1 + b A); Zo' = Zo/(1 + b A). SI base units in and out; FormulaError outside the limits. */
 export const negativeFeedback = defineFormula({
   id: "negative-feedback",
   area: "tubes",

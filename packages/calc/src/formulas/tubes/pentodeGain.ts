@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Gain of a pentode stage. Arguments and results in SI base units; limits and source in the record. */
+/** Gain of a pentode stage: A = gm RL/(1 + RL/rp). SI base units in and out; FormulaError outside the limits. */
 export const pentodeGain = defineFormula({
   id: "pentode-gain",
   area: "tubes",

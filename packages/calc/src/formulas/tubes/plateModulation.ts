@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Plate-modulated stage. Arguments and results in SI base units; limits and source in the record. */
+/** Plate-modulated stage: Zm = Vp/Ip; Pa = m^2 Pin/2; Vcrest = (1 + m) Vp. SI base units in and out; FormulaError outside the limits. */
 export const plateModulation = defineFormula({
   id: "plate-modulation",
   area: "tubes",

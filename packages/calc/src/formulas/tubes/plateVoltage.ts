@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Plate voltage under load. Arguments and results in SI base units; limits and source in the record. */
+/** Plate voltage under load: Vp = Eb - Ip (RL + Rk). SI base units in and out; FormulaError outside the limits. */
 export const plateVoltage = defineFormula({
   id: "plate-voltage",
   area: "tubes",

@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Grid bias at projected cut-off. Arguments and results in SI base units; limits and source in the record. */
+/** Grid bias at projected cut-off: Vg = -Vp/mu. SI base units in and out; FormulaError outside the limits. */
 export const projectedCutoff = defineFormula({
   id: "projected-cutoff",
   area: "tubes",

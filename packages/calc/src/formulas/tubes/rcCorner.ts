@@ -2,7 +2,7 @@ import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Corner frequency of resistance and capacitance. Arguments and results in SI base units; limits and source in the record. */
+/** Corner frequency of resistance and capacitance: f = 1/(2 pi R C). SI base units in and out; FormulaError outside the limits. */
 export const rcCorner = defineFormula({
   id: "rc-corner",
   area: "tubes",

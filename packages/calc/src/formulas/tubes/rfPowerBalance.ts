@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power balance of a transmitting stage. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power balance of a transmitting stage: Pin = Vp Ip; Po = eta Pin; Pp = Pin - Po.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const rfPowerBalance = defineFormula({
   id: "rf-power-balance",
   area: "tubes",

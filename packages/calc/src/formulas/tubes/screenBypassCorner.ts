@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { parallelOf } from "../parallelOf.ts";
 
-/** Low corner of a screen bypass capacitor. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Low corner of a screen bypass capacitor: f = 1/(2 pi C (Rs||rs)); rs = mu_s/gm_s.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const screenBypassCorner = defineFormula({
   id: "screen-bypass-corner",
   area: "tubes",

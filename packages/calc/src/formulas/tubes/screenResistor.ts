@@ -1,7 +1,7 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Screen dropping resistor. Arguments and results in SI base units; limits and source in the record. */
+/** Screen dropping resistor: Rs = (E - Vg2)/Ig2. SI base units in and out; FormulaError outside the limits. */
 export const screenResistor = defineFormula({
   id: "screen-resistor",
   area: "tubes",

@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Power of a transformer-coupled class A stage at full swing. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Power of a transformer-coupled class A stage at full swing: R' = n^2 RL; P = I^2 R'/2.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const transformerCoupledOutput = defineFormula({
   id: "transformer-coupled-output",
   area: "tubes",

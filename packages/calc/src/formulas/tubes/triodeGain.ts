@@ -1,6 +1,6 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Gain of a triode stage. Arguments and results in SI base units; limits and source in the record. */
+/** Gain of a triode stage: A = mu RL/(rp + RL + (mu + 1) Rk). SI base units in and out; FormulaError outside the limits. */
 export const triodeGain = defineFormula({
   id: "triode-gain",
   area: "tubes",

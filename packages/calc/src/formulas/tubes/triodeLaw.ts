@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Plate current and constants by a power law. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Plate current and constants by a power law: I = K (Vp + mu Vg)^n; gm = dI/dVg; rp = 1/(dI/dVp).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const triodeLaw = defineFormula({
   id: "triode-law",
   area: "tubes",

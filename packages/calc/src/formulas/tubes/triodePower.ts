@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Output power of a class A triode into a load. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Output power of a class A triode into a load: P = (mu Vg)^2 RL/(2 (rp + RL)^2).
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const triodePower = defineFormula({
   id: "triode-power",
   area: "tubes",

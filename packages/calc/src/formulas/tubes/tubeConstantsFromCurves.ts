@@ -1,6 +1,9 @@
 import { defineFormula } from "../defineFormula.ts";
 
-/** Tube constants from small steps on the curves. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Tube constants from small steps on the curves: rp = dVp/dIp; gm = dIp/dVg; mu = gm rp.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const tubeConstantsFromCurves = defineFormula({
   id: "tube-constants-from-curves",
   area: "tubes",

@@ -1,7 +1,10 @@
 import { defineFormula } from "../defineFormula.ts";
 import { requireThat } from "../requireThat.ts";
 
-/** Amplification factor and plate resistance from two loads. Arguments and results in SI base units; limits and source in the record. */
+/**
+ * Amplification factor and plate resistance from two loads: A = mu RL/(rp + RL), twice.
+ * SI base units in and out; FormulaError outside the limits.
+ */
 export const tubeConstantsFromGains = defineFormula({
   id: "tube-constants-from-gains",
   area: "tubes",

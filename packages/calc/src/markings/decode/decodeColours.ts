@@ -41,19 +41,15 @@ export function decodeColours(names: readonly string[], beside: Beside, context:
     else trouble = result.problem;
   } else if (wanted("resistor-bands") && (asResistor || context.family !== undefined)) {
     const result = decodeBands(names, { ...context, ...(beside.composition && { composition: beside.composition }) });
-    if (result.ok)
-      result.value.forEach((reading, place) => {
-        found.push(ranked(reading, "resistor-bands", beside, bandScore(reading, place, context)));
-      });
-    else trouble = result.problem;
+    if (result.ok) {
+      const base = bandBase(result.value[0], context);
+      found.push(...result.value.map((reading, place) => ranked(reading, "resistor-bands", beside, base - place)));
+    } else trouble = result.problem;
   }
   if (context.kind !== "resistor" && beside.composition === undefined && beside.ratedWatts === undefined) {
     for (const family of capacitorFamiliesOf(beside.dielectric ?? context.dielectric).filter(wanted)) {
       const result = decodeCapacitorColours(names, family);
-      if (result.ok)
-        result.value.forEach((reading, place) => {
-          found.push(ranked(reading, family, beside, dotScore(reading, place, beside)));
-        });
+      if (result.ok) found.push(...result.value.map((reading, place) => ranked(reading, family, beside, dotScore(reading, place, beside))));
       else if (context.family !== undefined || context.kind === "capacitor") trouble ??= allFamilies(names, context, result.problem);
     }
   }
@@ -71,14 +67,21 @@ function allFamilies(names: readonly string[], context: DecodeContext, one: Read
   return whole.ok ? one : whole.problem;
 }
 
-function bandScore(reading: CodeReading, place: number, context: DecodeContext): number {
-  const preferred = (["E24", "E96", "E192"] as const).some((series) => isPreferred(reading.value, series));
-  const early = context.era !== undefined && context.era < filmYear && reading.family.startsWith("film");
-  return (reading.value === 0 || preferred ? 4 : 1) - place - (early ? 3 : 0);
+/** The order of decodeBands stands; how the whole list fares against capacitors hangs on its first reading. */
+function bandBase(first: CodeReading | undefined, context: DecodeContext): number {
+  if (first === undefined) return 0;
+  const close = (["E96", "E192"] as const).some((series) => isPreferred(first.value, series));
+  const early = context.era !== undefined && context.era < filmYear && first.family.startsWith("film");
+  return (first.value === 0 || close || valueLikelihood(first.value) > 0 ? 4 : 1) - (early ? 3 : 0);
 }
 
-const dotScore = (reading: CodeReading, place: number, { dots }: Beside): number =>
-  valueLikelihood(reading.value) - place / 10 + (dots ? 2 : 0);
+/** Temperature-compensating ceramics end about here (common-practice). */
+const largestCompensating = 2.2e-9;
+
+function dotScore(reading: CodeReading, place: number, { dots }: Beside): number {
+  const tooLarge = reading.family.startsWith("ceramic") && reading.temperatureCoefficientPpm !== undefined && reading.value > largestCompensating;
+  return valueLikelihood(reading.value) - place / 10 + (dots ? 2 : 0) - (tooLarge ? 4 : 0);
+}
 
 function ranked(reading: CodeReading, family: MarkingFamily, beside: Beside, score: number): Ranked {
   const { family: code, dimension, ...rest } = reading;

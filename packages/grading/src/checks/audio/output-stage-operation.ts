@@ -157,7 +157,7 @@ function fromReadings(check: Check, model: ChassisModel, life: Life, tube: Tube)
         cathodeAmps,
         "A",
         `${volts(cathodeVolts)} over ${ohms(resistance)}`,
-        "measurement",
+        "job",
       ),
     ];
     return [

@@ -65,7 +65,7 @@ function judge(check: Check, model: ChassisModel, { reading, prediction, verdict
             Number.isFinite(value) ? value : null,
             unit,
             `${reading.meter.title}, as written ${reading.asWritten}`,
-            "measurement",
+            "job",
           ),
           low: prediction.low,
           high: prediction.high,

@@ -61,7 +61,7 @@ function outside(
           Number.isFinite(value) ? value : null,
           READING_UNIT[quantity],
           `published ${published?.asWritten ?? ""}${window.widened ? `, ${percent(PAPER_SHARE)} either way since the papers give one figure` : ""}`,
-          "papers",
+          "job",
         ),
         ...(Number.isFinite(window.low) ? { low: window.low } : {}),
         ...(Number.isFinite(window.high) ? { high: window.high } : {}),

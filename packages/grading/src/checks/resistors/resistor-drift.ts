@@ -82,7 +82,7 @@ function judge(check: Check, life: Life, part: Part, { fitted, state, markedValu
     shouldBe: `within ${percent(limit)} of ${ohms(markedValue)}`,
     figures: [
       {
-        ...figure("measured resistance", measured.value, "ohm", "measured out of circuit", "measurement"),
+        ...figure("measured resistance", measured.value, "ohm", "measured out of circuit", "job"),
         low: markedValue * (1 - tolerance.minus),
         high: markedValue * (1 + tolerance.plus),
       },

@@ -49,7 +49,7 @@ function judge(check: Check, model: ChassisModel, life: Life, part: Part, place:
     found: `${ohms(value)} in circuit, marked ${ohms(markedValue)}`,
     shouldBe: `${ohms(window.low)} to ${ohms(window.high)} with what lies across it`,
     figures: [
-      { ...figure("reading in circuit", value, "ohm", "measured, power off", "measurement"), low: window.low, high: window.high },
+      { ...figure("reading in circuit", value, "ohm", "measured, power off", "job"), low: window.low, high: window.high },
       figure(
         "expected in circuit",
         window.nominal,

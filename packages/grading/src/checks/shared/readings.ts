@@ -12,7 +12,7 @@ export interface JudgedReading {
 const kept = new WeakMap<ChassisModel, readonly JudgedReading[]>();
 
 /** Every reading with its prediction and verdict, in the job's order; worked out once a chassis. */
-export function judgedReadings(model: ChassisModel): readonly JudgedReading[] {
+function judgedReadings(model: ChassisModel): readonly JudgedReading[] {
   const known = kept.get(model);
   if (known !== undefined) return known;
   const judged = model.readings.map((reading) => {

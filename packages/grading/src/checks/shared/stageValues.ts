@@ -64,9 +64,6 @@ const TUBE: Readonly<Record<string, (stress: Stress, pin: (name: string) => numb
   gridVolts: (_stress, pin) => pin("grid"),
 };
 
-/** Every property that a formula may ask of a role. */
-export const PROPERTIES: readonly string[] = ["present", ...Object.keys(OWN), ...Object.keys(LIMITS), ...STRESS, ...Object.keys(TUBE)];
-
 /** The values of a stage's formula in one life and condition. */
 export interface StageValues extends FormulaValues {
   /** False when the chassis has no such part, so that a formula about it says nothing. */

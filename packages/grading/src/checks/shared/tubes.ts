@@ -33,7 +33,7 @@ export function isPowerTube(model: ChassisModel, state: PartState): boolean {
  * Line voltage at which a tube's limits are meant: design-center ratings already allow for the line's swing and hold at its usual
  * voltage; design-maximum and absolute ones hold at the highest.
  */
-export function ratingLine(state: PartState): "high" | "actual" {
+function ratingLine(state: PartState): "high" | "actual" {
   return state.limits?.system === "design-center" ? "actual" : "high";
 }
 
