@@ -1,4 +1,4 @@
-import type { Dielectric, Marking, MarkedKind } from "../quantities/types.ts";
+import type { Dielectric, MarkedKind, Marking } from "../quantities/types.ts";
 
 /** What a rectifier tube allows behind it; from its record or its sheet. */
 export interface RectifierLimit {
@@ -32,6 +32,13 @@ export interface Rule {
   source: string;
 }
 
+/** Lowest and highest value that may be fitted, in ohms or farads. */
+export interface Limits {
+  lowest: number;
+  highest: number;
+  rule: Rule;
+}
+
 /** A value that may be fitted. */
 export interface Candidate {
   /** Ohms or farads. */
@@ -59,8 +66,7 @@ export interface Rating {
 export interface Substitution {
   role: string;
   part: Marking;
-  /** Lowest and highest value that may be fitted, in ohms or farads, and by which rule. */
-  limits: { lowest: number; highest: number; rule: Rule };
+  limits: Limits;
   /** Best first. Empty when nothing that is made lies within the limits. */
   candidates: readonly Candidate[];
   /** Corner frequency with the old part, where the place has one. */
@@ -80,8 +86,13 @@ export interface Role {
   id: string;
   title: string;
   kind: Extract<MarkedKind, "resistor" | "capacitor">;
-  substitute(part: SubstitutePart, context: SubstituteContext): Omit<Substitution, "role" | "part" | "cautions"> & { cautions?: readonly string[] };
+  /** How a marking without unit is read in this place. */
+  hint?: MarkingContext;
+  substitute(
+    part: SubstitutePart,
+    context: SubstituteContext,
+  ): Omit<Substitution, "role" | "part" | "cautions"> & { cautions?: readonly string[] };
 }
 
 /** A marking that gives a value, as every role needs it. */
-export type SubstitutePart = Marking & { value: number; dielectric?: Dielectric };
+export type SubstitutePart = Marking & { value: number };

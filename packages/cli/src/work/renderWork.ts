@@ -8,7 +8,7 @@ export function renderWork(formula: Formula, values: FormulaValues, results: Rea
   const given = Object.entries(formula.inputs).map(([name, input]) => {
     const value = values[name] ?? input.default ?? Number.NaN;
     const shown = each(value).map((one) => formatFormulaValue(one, input.dimension, 6));
-    return [input.symbol, shown.join(", "), values[name] === undefined ? `${input.meaning} (not given)` : input.meaning];
+    return [input.symbol, shown.join(", "), values[name] === undefined ? `${input.meaning} (default)` : input.meaning];
   });
   const found = Object.entries(formula.outputs).map(([name, output]) => [
     output.symbol,

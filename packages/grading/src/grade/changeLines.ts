@@ -34,7 +34,7 @@ function changeLine(model: ChassisModel, part: Part): ChangeLine {
 
 /** Whether a change makes no difference to a simulation: same value within a percent, same place, same device. */
 function electricallySame(was: PartState, now: PartState): boolean {
-  if (was.present !== now.present || JSON.stringify(was.pins) !== JSON.stringify(now.pins)) return false;
+  if (was.present !== now.present || JSON.stringify([was.pins, was.windings]) !== JSON.stringify([now.pins, now.windings])) return false;
   const near = (a: number | undefined, b: number | undefined) => a === b || (a !== undefined && b !== undefined && Math.abs(a - b) <= 0.01 * Math.abs(a));
   return near(was.main?.value, now.main?.value) && near(was.dcr?.value, now.dcr?.value) && near(was.leak?.value, now.leak?.value) && was.type === now.type && was.earthed === now.earthed;
 }

@@ -14,12 +14,14 @@ const BUILT_IN: Record<BuiltIn, Condition> = {
 /** The four conditions that always exist, as the job changes them, and the job's own. */
 export function resolveConditions(context: ResolveContext): Map<string, Condition> {
   const conditions = new Map<string, Condition>(Object.entries(BUILT_IN));
-  for (const [id, written] of Object.entries(context.job.job.conditions ?? {})) {
+  // The job's changes to the four come first, whatever the order in the file: its own conditions start from them.
+  const written = Object.entries(context.job.job.conditions ?? {});
+  for (const [id, changes] of [...written.filter(([id]) => id in BUILT_IN), ...written.filter(([id]) => !(id in BUILT_IN))]) {
     const path = ["conditions", id];
-    const like = written.like ?? (id in BUILT_IN ? (id as BuiltIn) : "operating");
+    const like = changes.like ?? (id in BUILT_IN ? (id as BuiltIn) : "operating");
     const start = conditions.get(like) ?? BUILT_IN.operating;
     const loads: Record<string, { amps: number } | { ohms: number }> = { ...start.loads };
-    for (const [name, value] of Object.entries(written.loads ?? {})) {
+    for (const [name, value] of Object.entries(changes.loads ?? {})) {
       const load = readLoad(context, value, [...path, "loads", name]);
       if (load !== undefined) loads[name] = load;
     }
@@ -27,14 +29,14 @@ export function resolveConditions(context: ResolveContext): Map<string, Conditio
       ...start,
       id,
       like,
-      title: written.title ?? (id === like ? start.title : id),
-      powered: written.powered ?? start.powered,
-      tubes: written.tubes ?? start.tubes,
-      switches: { ...start.switches, ...written.switches },
+      title: changes.title ?? (id === like ? start.title : id),
+      powered: changes.powered ?? start.powered,
+      tubes: changes.tubes ?? start.tubes,
+      switches: { ...start.switches, ...changes.switches },
       loads,
     };
-    if (written.lineVolts !== undefined) {
-      const volts = context.quantity(written.lineVolts, "voltage", [...path, "lineVolts"]);
+    if (changes.lineVolts !== undefined) {
+      const volts = context.quantity(changes.lineVolts, "voltage", [...path, "lineVolts"]);
       if (volts !== undefined) condition.lineVolts = volts;
     }
     conditions.set(id, condition);

@@ -19,10 +19,6 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
   const designVolts = context.quantity(line.designVolts, "voltage", at("designVolts"));
   const actual = line.actualVolts === undefined ? undefined : context.quantity(line.actualVolts, "voltage", at("actualVolts"));
   if (designVolts === undefined) return undefined;
-  if (!(designVolts >= 5 && designVolts <= 500)) {
-    context.problem(at("designVolts"), "value-out-of-range", "line voltage out of range", { received: String(line.designVolts), expected: "5 to 500 V" });
-    return undefined;
-  }
   const today = TODAY[line.hertz];
   const fitsToday = today !== undefined && Math.abs(designVolts / today.nominal - 1) <= 0.17;
   const nominal = fitsToday ? today.nominal : (actual ?? designVolts);
@@ -31,6 +27,13 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
   const high = line.highVolts === undefined ? nominal * range.high : context.quantity(line.highVolts, "voltage", at("highVolts"));
   const actualVolts = actual ?? nominal;
   if (low === undefined || high === undefined) return undefined;
+  const outOfRange = Object.entries({ designVolts, actualVolts, lowVolts: low, highVolts: high }).filter(
+    ([key, volts]) => line[key as "designVolts"] !== undefined && !(volts >= 5 && volts <= 500),
+  );
+  for (const [key] of outOfRange) {
+    context.problem(at(key), "value-out-of-range", "line voltage out of range", { received: String(line[key as "designVolts"]), expected: "5 to 500 V" });
+  }
+  if (outOfRange.length > 0) return undefined;
   return {
     designVolts,
     hertz: line.hertz,

@@ -1,3 +1,4 @@
+import type { Path } from "../job/loadedJob.ts";
 import type { Meter } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { DEFAULT_METER } from "./defaults.ts";
@@ -15,10 +16,10 @@ export function resolveMeters(context: ResolveContext): Map<string, Meter> {
       const path = ["meters", id, "input"];
       if (OHMS_PER_VOLT.test(text)) {
         const ohmsPerVolt = context.quantity(text.replace(OHMS_PER_VOLT, "").trim(), "resistance", path);
-        if (ohmsPerVolt !== undefined) meter.ohmsPerVolt = ohmsPerVolt;
+        if (ohmsPerVolt !== undefined && isInput(context, ohmsPerVolt, text, path)) meter.ohmsPerVolt = ohmsPerVolt;
       } else {
         const inputOhms = context.quantity(text, "resistance", path);
-        if (inputOhms !== undefined) meter.inputOhms = inputOhms;
+        if (inputOhms !== undefined && isInput(context, inputOhms, text, path)) meter.inputOhms = inputOhms;
       }
     } else meter.inputOhms = DEFAULT_METER.inputOhms;
     if (written.accuracy !== undefined) {
@@ -32,4 +33,11 @@ export function resolveMeters(context: ResolveContext): Map<string, Meter> {
     meters.set(id, meter);
   }
   return meters;
+}
+
+/** A meter that shorts its leads shows nothing. */
+function isInput(context: ResolveContext, ohms: number, text: string, path: Path): boolean {
+  if (ohms > 0) return true;
+  context.problem(path, "value-out-of-range", "a meter's input resistance is above zero", { received: text, expected: '"10 Mohm", or "20 kohm/V"' });
+  return false;
 }

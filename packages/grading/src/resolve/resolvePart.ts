@@ -1,11 +1,11 @@
-import type { StagePart } from "@underchassis/dataset";
+import type { JobFitted, StagePart } from "@underchassis/dataset";
 import { LIVES, type Life, type Measured, type Meter, type Part, type PartState, type Valued, type WindingSpec } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { LEAK_SPREAD } from "./defaults.ts";
 import { resolveMeasured } from "./measured.ts";
 import { fittedOf, type PartInput } from "./partInput.ts";
 import { type Described, describe } from "./state/describe.ts";
-import { resolveWinding } from "./state/transformer.ts";
+import { fittedWindings, resolveWinding } from "./state/transformer.ts";
 
 /** Year that newly fitted parts date from, for the defaults of their markings. */
 const NOW = 2020;
@@ -37,6 +37,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
     ? describe(context, { kind, text: written.foundMarked, type: written.foundType, tolerance: undefined, from: "marking", era: context.era, electrolytic, path: [...path, written.foundType === undefined ? "foundMarked" : "foundType"] })
     : original;
   const windings = kind === "transformer" ? resolveWindings(context, input) : undefined;
+  const rewound = windings === undefined || fitted?.windings === undefined ? undefined : fittedWindings(context, input.windings, fitted.windings, [...path, "fitted", "windings"]);
   if (original === undefined || inItsPlace === undefined || (kind === "transformer" && windings === undefined)) {
     if (context.diagnostics.length === before) {
       context.problem(path, "value-missing", `nothing says what ${input.name} (${kind}) is`, { expected: `"marked", or "type" for tubes and rectifiers` });
@@ -49,7 +50,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
   const pins = input.pins;
   const designed: PartState = { ...original, present: hasOriginal, pins, ...(windings === undefined ? {} : { windings }) };
   const found: PartState = hasOriginal || inPlace ? applyMeasurement({ ...designed, ...inItsPlace, present: true, pins: input.foundPins ?? pins }, measured) : designed;
-  const base = fitted === undefined ? found : fittedState(designed, found, replacement, input, fittedMeasured);
+  const base = fitted === undefined ? found : fittedState(designed, found, rewound === undefined ? replacement : { ...replacement, windings: rewound }, input, fittedMeasured);
   const after: PartState = written.removed === true ? { ...found, present: false } : base;
   const planned = fitted?.planned === true;
   const lives: Record<Life, PartState> = { designed, found, restored: planned ? found : after, planned: after };
@@ -72,12 +73,12 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
     ...(measured === undefined ? {} : { measured }),
     ...(fittedMeasured === undefined ? {} : { fittedMeasured }),
     ...(inPlace ? { foundInPlace: [written.foundType, written.foundMarked].filter((text) => text !== undefined).join(" ") } : {}),
-    change: changeOf(written.removed === true, fitted !== undefined, planned, hasOriginal, replacement !== undefined),
+    change: changeOf(written.removed === true, fitted !== undefined, planned, hasOriginal, replacement !== undefined || rewound !== undefined),
     ...(fitted?.why === undefined ? {} : { changeWhy: fitted.why }),
     asWritten: {
       ...(!hasOriginal || (marked === undefined && type === undefined) ? {} : { marked: [type, marked].filter((text) => text !== undefined).join(" ") }),
       ...(measured === undefined ? {} : { measured: measured.asWritten }),
-      ...(fitted === undefined ? {} : { fitted: [fitted.type, fitted.marked].filter((text) => text !== undefined).join(" ") || "moved" }),
+      ...(fitted === undefined ? {} : { fitted: fittedText(fitted) }),
     },
     location: context.job.locate(path),
   };
@@ -92,7 +93,7 @@ function resolveWindings(context: ResolveContext, input: PartInput): WindingSpec
 function fittedState(designed: PartState, found: PartState, replacement: Described | undefined, input: PartInput, measured: Measured | undefined): PartState {
   if (replacement === undefined) return applyMeasurement({ ...found, present: true, pins: input.fittedPins ?? found.pins }, measured);
   const state: PartState = { ...replacement, present: true, pins: input.fittedPins ?? designed.pins };
-  if (designed.windings !== undefined) state.windings = designed.windings;
+  if (state.windings === undefined && designed.windings !== undefined) state.windings = designed.windings;
   return applyMeasurement(state, measured);
 }
 
@@ -120,6 +121,12 @@ function leakageResistance(state: PartState, measured: Measured): number | undef
   const volts = measured.atVolts ?? state.ratedVolts;
   if (measured.leakAmps === undefined || volts === undefined) return undefined;
   return measured.leakAmps > 0 ? Math.abs(volts) / measured.leakAmps : undefined;
+}
+
+/** What was fitted, in the job's words; windings by name. */
+function fittedText(fitted: JobFitted): string {
+  const windings = Object.entries(fitted.windings ?? {}).flatMap(([id, { marked }]) => (marked === undefined ? [] : [`${id} ${marked}`]));
+  return [fitted.type, fitted.marked, windings.join(", ")].filter((text) => text !== undefined && text !== "").join(" ") || (fitted.windings === undefined ? "moved" : "rewound");
 }
 
 /** A property that is there only when it has something to say. */

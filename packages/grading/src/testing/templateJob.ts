@@ -61,8 +61,9 @@ function sources(parts: readonly Surround[], pointOf: (name: string) => string, 
 
 /** What the job must name so that it is there: optional windings always, since the surroundings load them, optional parts when wanted. */
 function named(template: StageTemplate, optional: boolean): NonNullable<NonNullable<Job["stages"]>[number]["parts"]> {
+  type State = NonNullable<NonNullable<NonNullable<Job["stages"]>[number]["parts"]>[string]>;
   return Object.fromEntries(
-    template.parts.flatMap((part) => {
+    template.parts.flatMap((part): [string, State][] => {
       const windings = Object.entries(part.windings ?? {}).filter(([, winding]) => winding.optional === true);
       if (windings.length > 0) return [[part.role, { windings: Object.fromEntries(windings.map(([id]) => [id, {}])) }]];
       return optional && part.optional === true ? [[part.role, part.typical === undefined ? {} : { marked: part.typical }]] : [];

@@ -1,13 +1,19 @@
 import type { Report } from "@underchassis/dataset";
 import { cleanReport } from "../clean/cleanReport.ts";
-import { headFacts } from "../view/headFacts.ts";
 import { sectionTitles } from "../view/sectionTitles.ts";
 import { sheetOf } from "../view/sheet.ts";
-import { changeLines, checkLines, expectedLines, orderLines, readingLines, remarkLines, sourceLines } from "./closingSections.ts";
-import { cautionTexts, cautionTitles, clearanceLines, dangerLines, nextLines, stepLines } from "./openingSections.ts";
+import { changeLines } from "./changeSection.ts";
+import { checkLines, remarkLines } from "./checkSection.ts";
+import { clearanceLines } from "./clearanceSection.ts";
+import { dangerLines } from "./dangerSection.ts";
+import { expectedLines } from "./expectedSection.ts";
+import { cautionLines, headLines } from "./headSection.ts";
+import { nextLines } from "./nextSection.ts";
+import { orderLines } from "./orderSection.ts";
 import { paintOf } from "./paint.ts";
-import { stageLines } from "./stageSections.ts";
-import type { TextContext } from "./textFinding.ts";
+import { readingLines } from "./readingSection.ts";
+import { stageLines } from "./stageSection.ts";
+import type { TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
 export interface TextOptions {
@@ -17,12 +23,12 @@ export interface TextOptions {
   width?: number;
 }
 
-/** Facts that stand at the very top; the others wait near the end, so that the next work fits the first screen. */
-const firstScreen = new Set(["Job file", "Line", "Findings"]);
+const fullReport = "Reasons, methods, sources and all checks: underchassis grade JOB --out report.html (or .md, .json).";
 
 /**
- * The report as plain text for a terminal: cautions, dangers, clearance and the next work first. Lines hold at most
- * `width` columns as far as the tables' narrowest columns allow. Control characters of the job never reach the terminal.
+ * A summary of the report for a terminal: what is dangerous, what holds the next step and what to do first, then each part and
+ * reading in short. The renderers for HTML, Markdown and JSON carry everything. Lines hold at most `width` columns as far as the
+ * tables' narrowest columns allow. Control characters of the job never reach the terminal.
  */
 export function renderText(report: Report, options: TextOptions): string {
   const width = Math.min(200, Math.max(40, Math.round(options.width ?? 96)));
@@ -30,12 +36,9 @@ export function renderText(report: Report, options: TextOptions): string {
   const paint = paintOf(options.colour);
   const context: TextContext = { sheet, width, paint };
   const section = (title: string, lines: readonly string[]): string[] => ["", paint.title(title.toUpperCase()), ...lines];
-  const facts = headFacts(sheet.report);
-  const factLines = ([label, text]: readonly [string, string]): string[] => hang(`  ${label}: `, text, width);
   const lines = [
-    ...hang("", sheet.report.job.title, width).map(paint.title),
-    ...facts.filter(([label]) => firstScreen.has(label)).flatMap(factLines),
-    ...section(`${sectionTitles.cautions} (in full near the end)`, cautionTitles(context)),
+    ...headLines(context),
+    ...section(sectionTitles.cautions, cautionLines(context)),
     ...section(sectionTitles.dangers, dangerLines(context)),
     ...section(sectionTitles.clearance, clearanceLines(context)),
     ...section(sectionTitles.next, nextLines(context)),
@@ -46,10 +49,8 @@ export function renderText(report: Report, options: TextOptions): string {
     ...section(sectionTitles.order, orderLines(context)),
     ...section(sectionTitles.checks, checkLines(context)),
     ...(sheet.report.warnings.length > 0 ? section(sectionTitles.remarks, remarkLines(context)) : []),
-    ...section("Cautions in full", cautionTexts(context)),
-    ...section("Steps of bringing it up", stepLines(context)),
-    ...section("About this sheet", facts.filter(([label]) => !firstScreen.has(label)).flatMap(factLines)),
-    ...section(sectionTitles.sources, sourceLines(context)),
+    "",
+    ...hang("", fullReport, width),
   ];
   return `${lines.join("\n").replaceAll("\u00a0", " ")}\n`;
 }

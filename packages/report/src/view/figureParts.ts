@@ -1,3 +1,4 @@
+import { formatQuantity } from "@underchassis/calc";
 import type { ReportFigure } from "@underchassis/dataset";
 import { digitsToTell, formatShare, formatValue } from "./formatValue.ts";
 
@@ -26,7 +27,12 @@ export function windowText(low: number | null | undefined, high: number | null |
   return has(high) ? `at most ${formatValue(high, unit, places)}` : "";
 }
 
+/** From this many times the limit on, a multiple is read more easily than a percentage. */
+const manyTimes = 10;
+
 function marginText(margin: number, kind: ReportFigure["limitKind"]): string {
+  const times = kind === "minimum" ? 1 + margin : 1 - margin;
+  if (times >= manyTimes) return `${formatQuantity(times, "ratio", 3)} times the limit`;
   if (margin >= 0) return `${formatShare(margin)} in hand`;
   return `${kind === "minimum" ? "short" : "over"} by ${formatShare(-margin)}`;
 }

@@ -17,8 +17,12 @@ const dimensions = new Map<string, Dimension>([
   ["", "ratio"],
 ]);
 
-/** Smaller than anything a bench measures, in any unit here: what rounding leaves of a zero. */
-const nothing = 1e-15;
+/**
+ * What the computation leaves of a zero, or a bench instrument cannot tell from it, by unit: below this a value is written as 0.
+ * Leakage of a good film capacitor (nanoamperes) and the smallest capacitances (picofarads) stay well above.
+ */
+const nothing: Readonly<Record<string, number>> = { V: 1e-6, A: 1e-10, W: 1e-6, J: 1e-6, ohm: 1e-6, F: 1e-14 };
+const nothingElse = 1e-15;
 
 /** Keeps number and unit on one line. */
 const noBreak = "\u00a0";
@@ -32,7 +36,8 @@ const coldestKelvins = 200;
  */
 export function formatValue(value: number | null, unit: string, digits = 3, unknown = "not known"): string {
   if (value === null || Number.isNaN(value)) return unknown;
-  if (Math.abs(value) < nothing && value !== 0) return formatValue(0, unit, digits, unknown);
+  if (value !== 0 && Math.abs(value) < (Object.hasOwn(nothing, unit) ? (nothing[unit] ?? nothingElse) : nothingElse))
+    return formatValue(0, unit, digits, unknown);
   const dimension = dimensions.get(unit);
   const isRise = dimension === "temperature" && Math.abs(value) < coldestKelvins;
   if (dimension && !isRise) return formatQuantity(value, dimension, digits).replaceAll(" ", noBreak);

@@ -24,10 +24,19 @@ export interface ReadingParts {
   location: string;
 }
 
-/** Measured less computed, with the share where the computed value is not zero: "-5.4 V, 2.1 %". */
-function offText(reading: ReportReadingLine): string {
+/**
+ * Significant digits for the values of one reading: enough to tell the measured value from every bound that it is judged by.
+ * How close it lies to the computed value does not matter, or a perfect match would be printed with six digits.
+ */
+export function readingDigits({ measured, low, high, publishedLow, publishedHigh, unit }: ReportReadingLine): number {
+  return Math.max(digitsToTell([measured, low, high], unit), digitsToTell([measured, publishedLow, publishedHigh], unit));
+}
+
+/** Measured less computed, with the share where the computed value is not zero: "-5.4 V, 2.1 %"; "none" below what is printed. */
+function offText(reading: ReportReadingLine, digits: number): string {
   const { measured, nominal, unit } = reading;
   if (typeof measured !== "number" || typeof nominal !== "number" || reading.verdict === "not-computed") return "";
+  if (formatValue(measured, unit, digits) === formatValue(nominal, unit, digits)) return "none";
   const difference = measured - nominal;
   const sign = difference > 0 ? "+" : "";
   const share = nominal === 0 ? "" : `, ${formatShare(Math.abs(difference / nominal))}`;
@@ -37,7 +46,7 @@ function offText(reading: ReportReadingLine): string {
 /** Words for one reading, values in the reading's own unit; an infinite resistance is "open". */
 export function readingParts(reading: ReportReadingLine): ReadingParts {
   const { unit, low, high, nominal } = reading;
-  const digits = digitsToTell([reading.measured, nominal, low, high, reading.publishedLow, reading.publishedHigh], unit);
+  const digits = readingDigits(reading);
   const isComputed = reading.verdict !== "not-computed";
   const none = unit === "ohm" ? "open" : "no bound";
   const window = windowText(low, high, unit, digits) || (isComputed ? none : "");
@@ -51,7 +60,7 @@ export function readingParts(reading: ReportReadingLine): ReadingParts {
     window,
     published: windowText(reading.publishedLow, reading.publishedHigh, unit, digits),
     verdict: verdictWords[reading.verdict],
-    off: offText(reading),
+    off: offText(reading, digits),
     contributors: (reading.contributors ?? []).join(", "),
     meter: reading.meter ?? "",
     note: reading.note ?? "",

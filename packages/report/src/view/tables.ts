@@ -42,7 +42,7 @@ export function expectedTable({ report }: Sheet): WordTable {
     head: ["point", "what", "expected", "window", "ripple", "measured", "stage"],
     rows: report.expected.map((line) => {
       const unit = quantityUnit(line.quantity);
-      const digits = digitsToTell([line.nominal, line.low, line.high, line.measured], unit);
+      const digits = digitsToTell([line.low, line.high, line.measured], unit);
       return [
         `${line.point} to ${line.to}`,
         `${quantityWord(line.quantity)}, ${line.condition}, ${lifeWord(line.life)}`,

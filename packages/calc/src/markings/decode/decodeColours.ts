@@ -79,7 +79,8 @@ function bandBase(first: CodeReading | undefined, context: DecodeContext): numbe
 const largestCompensating = 2.2e-9;
 
 function dotScore(reading: CodeReading, place: number, { dots }: Beside): number {
-  const tooLarge = reading.family.startsWith("ceramic") && reading.temperatureCoefficientPpm !== undefined && reading.value > largestCompensating;
+  const tooLarge =
+    reading.family.startsWith("ceramic") && reading.temperatureCoefficientPpm !== undefined && reading.value > largestCompensating;
   return valueLikelihood(reading.value) - place / 10 + (dots ? 2 : 0) - (tooLarge ? 4 : 0);
 }
 

@@ -8,7 +8,7 @@ import { stresses, worst } from "../shared/stress.ts";
 import { CAPACITOR_VOLTS, farads, nextRating, volts } from "../shared/words.ts";
 
 /** electrolytic-text and common-practice: a tenth to a fifth of the rating stays free. */
-const COMFORTABLE = 0.9;
+const COMFORTABLE = 1 / 1.1;
 
 /** Working voltage of every filter capacitor against the highest voltage that it meets, no load included. */
 export const filterVoltageRating: Check = {
@@ -85,7 +85,7 @@ export const filterVoltageRating: Check = {
           good(filterVoltageRating, life, part, {
             ...base,
             title: `${part.name} stands its voltage`,
-            why: "A tenth or more of its rating stays free in every condition.",
+            why: "The rating is at least a tenth above the highest voltage of any condition.",
           }),
         ];
       }),

@@ -30,6 +30,7 @@ export const publishedAgainstComputed: Check = {
       const key = `${keyOf(reading)} ${reading.published?.asWritten ?? ""}`;
       if (reading.published === undefined || seen.has(key)) return [];
       seen.add(key);
+      if (plainlyAgrees(model, reading)) return [];
       const computed = designed(model, reading, "design");
       if (computed === undefined || !Number.isFinite(computed.nominal)) return [];
       return overlaps(reading, computed) ? [] : [disagreement(this, model, reading, computed)];
@@ -52,6 +53,18 @@ function designed(model: ChassisModel, reading: Reading, line: "design" | "actua
   const scale = nominal / bare.nominal;
   const ends = [bare.low * scale, bare.high * scale];
   return { ...bare, nominal, low: Math.min(...ends), high: Math.max(...ends) };
+}
+
+/** The computed value itself lies in the published range: no window is needed to see that they agree. */
+function plainlyAgrees(model: ChassisModel, reading: Reading): boolean {
+  if (reading.published === undefined || reading.quantity === "ohms" || reading.quantity.endsWith("amps")) return false;
+  const solved = model.solve({ life: "designed", condition: reading.condition, line: "design" });
+  const [from, to] = solved.ok ? [solved.compiled.pointOf(reading.at), solved.compiled.pointOf(reading.to)] : [];
+  if (!solved.ok || from === undefined || to === undefined) return false;
+  const quantity = reading.quantity as "dc-volts" | "ac-volts" | "ripple-volts";
+  const value = solved.steady.read({ quantity, from, to });
+  const window = paperWindow(reading.published);
+  return value >= window.low && value <= window.high;
 }
 
 function overlaps(reading: Reading, { low, high }: Prediction): boolean {

@@ -1,6 +1,6 @@
 import type { ChassisModel, Check, Condition, Figure, Finding, Stage } from "../../model/index.ts";
 import { figure } from "../shared/figure.ts";
-import { asReading, latestReading, READING_UNIT } from "../shared/readings.ts";
+import { asReading, READING_UNIT } from "../shared/readings.ts";
 import { report } from "../shared/report.ts";
 
 /** Order in which conditions are met at the bench. */
@@ -50,14 +50,23 @@ const text = (value: number, unit: string): string => asReading(value, unit === 
 /** Readings of the templates' lists for one condition, each once, with what the chassis as it stands should give. */
 function wanted(model: ChassisModel, condition: Condition): Figure[] {
   const seen = new Set<string>();
+  const compiled = model.compile({ life: "restored", condition: condition.id, line: "actual" });
+  // Points joined by a wire are one point to a meter.
+  const pointOf = (point: string) => compiled.pointOf(point) ?? point;
+  const taken = new Set(
+    model.readings
+      .filter((reading) => reading.life === "restored" && reading.condition === condition.id)
+      .map((reading) => `${pointOf(reading.at)} ${pointOf(reading.to)} ${reading.quantity}`),
+  );
   return model.stages.flatMap((stage) =>
     stage.template.expected.flatMap((expected): Figure[] => {
-      if (expected.condition !== condition.id) return [];
+      // Nobody opens a circuit for a direct current that the voltages on both sides tell.
+      if (expected.condition !== condition.id || expected.quantity === "dc-amps") return [];
       const place = placeIn(model, stage, expected);
-      const key = place === undefined ? "" : `${place.at} ${place.to} ${expected.quantity}`;
+      const key = place === undefined ? "" : `${pointOf(place.at)} ${pointOf(place.to)} ${expected.quantity}`;
       if (place === undefined || seen.has(key)) return [];
       seen.add(key);
-      if (latestReading(model, place.at, place.to, expected.quantity, condition.id)?.life === "restored") return [];
+      if (taken.has(key)) return [];
       const prediction = model.predict(
         { life: "restored", condition: condition.id, line: "actual" },
         { quantity: expected.quantity, ...place },

@@ -115,15 +115,15 @@ function selenium(ratedVolts: number, ratedAmps: number): Device {
   return { kind: "selenium", plates, kneeVoltsPerPlate: SELENIUM_KNEE_VOLTS, ohmsPerPlate, source: "from-memory" };
 }
 
+/** "150 V 5 W", "5 % 12 V": the voltage, and what else stands beside it. A type number in front is left alone. */
 function describeZener(context: ResolveContext, d: Description): Described | undefined {
   if (d.text === undefined) return undefined;
-  const marking = context.marking(d.text, "rectifier", d.path);
-  const volts = marking?.ratedVolts ?? context.quantity(String(d.text).split(/\s+\d+(?:\.\d+)?\s*m?w/i)[0] ?? "", "voltage", d.path);
+  const text = String(d.text);
+  const piece = (pattern: RegExp): string | undefined => pattern.exec(text)?.[0].trim();
+  const volts = context.quantity(piece(/(?<![\w.])[-+]?[\d.,]+\s*k?v(?:olts?)?(?!\w)/i) ?? text, "voltage", d.path);
   if (volts === undefined) return undefined;
-  return {
-    main: { value: volts, tolerance: d.tolerance ?? { minus: 0.05, plus: 0.05 }, from: d.from },
-    ...(marking === undefined ? {} : { marking }),
-    ...(marking?.ratedWatts === undefined ? {} : { ratedWatts: marking.ratedWatts }),
-    ratingsFrom: d.from,
-  };
+  const [watts, percent] = [piece(/(?<![\w.])[\d./]+\s*m?w(?:atts?)?(?!\w)/i), piece(/(?<![\w.])[\d.]+\s*%/)];
+  const ratedWatts = watts === undefined ? undefined : context.quantity(watts, "power", d.path);
+  const tolerance = d.tolerance ?? (percent === undefined ? undefined : context.tolerance(percent, d.path)) ?? { minus: 0.05, plus: 0.05 };
+  return { main: { value: Math.abs(volts), tolerance, from: d.from }, ...(ratedWatts === undefined ? {} : { ratedWatts }), ratingsFrom: d.from };
 }

@@ -1,3 +1,5 @@
+import type { JobWindingState } from "@underchassis/dataset";
+import type { Path } from "../../job/loadedJob.ts";
 import type { Valued, WindingSpec } from "../../model/index.ts";
 import type { ResolveContext } from "../context.ts";
 import { HV_WINDING_SHARE, LOW_VOLTAGE_WINDING_SHARE, PRIMARY_WINDING_SHARE } from "../defaults.ts";
@@ -26,6 +28,27 @@ export function resolveWinding(context: ResolveContext, input: WindingInput): Wi
     ohmsFrom,
     centerTapped,
   };
+}
+
+/** Windings of the transformer that was fitted: what the job says of each, the old one's figures where it says nothing. */
+export function fittedWindings(
+  context: ResolveContext,
+  old: readonly WindingInput[],
+  fitted: Readonly<Record<string, JobWindingState>>,
+  path: Path,
+): WindingSpec[] | undefined {
+  for (const id of Object.keys(fitted)) {
+    if (old.some((winding) => winding.id === id)) continue;
+    context.problem([...path, id], "winding-unknown", `the transformer has no winding "${id}" to replace`, { received: id, expected: old.map((winding) => winding.id).join(", ") });
+  }
+  const specs = old.flatMap((winding): (WindingSpec | undefined)[] => {
+    const own = fitted[winding.id];
+    if (own?.absent === true) return [];
+    if (own === undefined) return [resolveWinding(context, winding)];
+    const at = { ...winding, path: [...path, winding.id] };
+    return [resolveWinding(context, own.marked === undefined ? { ...at, state: { ...winding.state, ...own } } : { ...at, marked: own.marked, fromTemplate: false, typicalOhms: undefined, state: own })];
+  });
+  return specs.every((spec) => spec !== undefined) ? specs : undefined;
 }
 
 function resistance(input: WindingInput, measured: number | undefined, volts: number, amps: number | undefined, marked: number | undefined): [number, Valued["from"]] {

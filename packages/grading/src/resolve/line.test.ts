@@ -1,0 +1,48 @@
+import { describe, expect, it } from "vitest";
+import { modelOf, type TestJob } from "../testing/model.ts";
+
+type Line = NonNullable<NonNullable<TestJob["chassis"]>["line"]>;
+const lineOf = (line: Line) => modelOf({ chassis: { line } }).line;
+
+describe("the line", () => {
+  // ANSI C84.1 range A: 120 V +-5 %. IEC 60038: 230 V +-10 %.
+  it.each([
+    [{ designVolts: "117 V", hertz: 60 }, { designVolts: 117, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" }],
+    [{ designVolts: "105 V", hertz: 60 }, { designVolts: 105, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" }],
+    [{ designVolts: "240 V", hertz: 50 }, { designVolts: 240, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" }],
+    [{ designVolts: "220 V", hertz: 50 }, { designVolts: 220, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" }],
+  ] as const)("of %o is today's system's", (line, expected) => {
+    const { designVolts, actualVolts, lowVolts, highVolts, source } = lineOf(line);
+    expect({ designVolts, actualVolts, source }).toEqual({ designVolts: expected.designVolts, actualVolts: expected.actualVolts, source: expected.source });
+    expect(lowVolts).toBeCloseTo(expected.lowVolts, 9);
+    expect(highVolts).toBeCloseTo(expected.highVolts, 9);
+  });
+
+  it("of another voltage than today's spreads about what the outlet gives, else about the design", () => {
+    const own = lineOf({ designVolts: "110 V", hertz: 50, actualVolts: "112 V" });
+    expect([own.actualVolts, own.lowVolts, own.highVolts]).toEqual([112, 112 * 0.9, 112 * 1.1]);
+    const ship = lineOf({ designVolts: "80 V", hertz: 400 });
+    expect([ship.actualVolts, ship.lowVolts, ship.highVolts, ship.source]).toEqual([80, 76, 84, "common-practice"]);
+  });
+
+  it("takes what the job says, and never ends inside what the outlet gives", () => {
+    const line = lineOf({ designVolts: "117 V", hertz: 60, actualVolts: "128 V", lowVolts: "110 V", highVolts: "125 V" });
+    expect([line.actualVolts, line.lowVolts, line.highVolts]).toEqual([128, 110, 128]);
+    expect(lineOf({ designVolts: "117 V", hertz: 60, actualVolts: "101 V" }).lowVolts).toBe(101);
+  });
+
+  it("has the usual points, or the job's", () => {
+    expect(lineOf({ designVolts: "117 V", hertz: 60 })).toMatchObject({ hot: "line hot", neutral: "line neutral", earth: "earth" });
+    expect(lineOf({ designVolts: "117 V", hertz: 60, hot: "L", neutral: "N", earth: "PE" })).toMatchObject({ hot: "L", neutral: "N", earth: "PE" });
+  });
+
+  it.each([
+    { designVolts: "4 V", hertz: 60 },
+    { designVolts: "1170 V", hertz: 60 },
+    { designVolts: "117 V", hertz: 60, actualVolts: "-120 V" },
+    { designVolts: "117 V", hertz: 60, actualVolts: "0 V" },
+    { designVolts: "117 V", hertz: 60, highVolts: "12 kV" },
+  ] as const)("of %o is refused", (line) => {
+    expect(() => lineOf(line)).toThrow("value-out-of-range");
+  });
+});

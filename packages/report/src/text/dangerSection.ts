@@ -1,0 +1,32 @@
+import type { ReportFinding } from "@underchassis/dataset";
+import { emptyWords } from "../view/emptyWords.ts";
+import { findingHeading } from "../view/findingHeading.ts";
+import { shortFigure, tellingFigures } from "../view/keyFigure.ts";
+import type { NumberedFinding } from "../view/sheet.ts";
+import { severityWords } from "../view/words.ts";
+import { labelled, type TextContext } from "./textContext.ts";
+import { hang } from "./wrapText.ts";
+
+/** What was found against its limits: figures where there are any, else in words. */
+function foundText(finding: ReportFinding): string {
+  const figures = tellingFigures(finding).map(shortFigure);
+  const words = figures.length > 0 ? figures.join("; ") : `should be: ${finding.shouldBe}`;
+  return `${finding.found}; ${words}`;
+}
+
+function dangerTitle({ number, finding }: NumberedFinding, { width, paint }: TextContext): string[] {
+  const word = severityWords[finding.severity];
+  const [first = "", ...others] = hang(`  ${number}. ${word}: `, findingHeading(finding), width);
+  return [first.replace(word, paint.severity[finding.severity](word)), ...others];
+}
+
+/** Each danger with its figures and what to do; the reasons stand in the full report. */
+export function dangerLines(context: TextContext): string[] {
+  const { sheet, width } = context;
+  if (sheet.dangers.length === 0) return hang("  ", emptyWords.dangers, width);
+  return sheet.dangers.flatMap((numbered) => [
+    ...dangerTitle(numbered, context),
+    ...labelled("found", foundText(numbered.finding), width),
+    ...labelled("do", numbered.finding.action, width),
+  ]);
+}
