@@ -7,13 +7,12 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   cli: ["report", "grading", "dataset", "calc"],
   report: ["grading", "dataset", "calc"],
   grading: ["dataset", "calc"],
-  validation: ["dataset", "calc"],
   dataset: [],
   calc: [],
 };
 
 /** Packages that run wherever JavaScript runs. */
-const WITHOUT_NODE = ["calc", "grading", "report", "validation"];
+const WITHOUT_NODE = ["calc", "grading", "report"];
 
 const SCOPE = "@underchassis/";
 const builtins = new Set(builtinModules);
@@ -22,7 +21,8 @@ const isNodeModule = (specifier: string): boolean => specifier.startsWith("node:
 
 /** What is wrong with one import, in words; `undefined` when nothing is. */
 function complaintAbout(room: string, file: string, specifier: string): string | undefined {
-  const isTest = /\.test\.tsx?$/.test(file);
+  // What lies in a folder named testing serves tests only.
+  const isTest = /\.test\.tsx?$|\/src\/testing\//.test(file);
   if (specifier.startsWith(".")) {
     const target = normalize(`${dirname(file)}/${specifier}`);
     return target.startsWith(`packages/${room}/`) || target.startsWith("schemas/") ? undefined : "leaves its package by a relative path";

@@ -32,7 +32,7 @@ test.each([
   ["packages/report/src/a.tsx", 'import { readFileSync } from "fs";'],
   ["packages/report/src/a.ts", 'import { x } from "../../calc/src/index.ts";'],
   ["packages/dataset/src/a.ts", 'import { x } from "@underchassis/calc";'],
-  ["packages/validation/src/a.ts", 'import { x } from "@underchassis/grading";'],
+  ["packages/dataset/src/a.ts", 'import { x } from "@underchassis/grading";'],
 ])("catches in %s: %s", (file, source) => {
   expect(brokenImports(file, source)).toHaveLength(1);
 });

@@ -1,13 +1,17 @@
 /** Every kind of supply as a job: graded figures against the independent simulator (scripts/make-job-oracle.ts), and two ways of writing it. */
 import type { Element } from "@underchassis/calc";
 import { describe, expect, it } from "vitest";
-import { compareSteady } from "../engine/compare.ts";
+import { type Compared, compareSteady } from "../engine/compare.ts";
 import { currentDigest } from "../engine/oracle/measure.ts";
 import { checkPlausible } from "../engine/oracle/plausible.ts";
 import { type OracleRecord, readRecord, recordNames } from "../engine/oracle/record.ts";
 import { asParts, asTemplate } from "./circuits/case.ts";
 import { JOB_CIRCUITS } from "./circuits/index.ts";
 import { JOB_CASES, JOB_DATA, JOB_TOLERANCE, jobModel } from "./oracleCases.ts";
+
+/** Below this a current is what two solvers leave over: no capacitor has a mean current. */
+const NOTHING_AMPS = 1e-6;
+const isNothing = ({ where, found, expected }: Compared): boolean => where.endsWith("amps") && Math.max(Math.abs(found), Math.abs(expected)) < NOTHING_AMPS;
 
 const named = JOB_CASES.map((jobCase) => [jobCase.oracle.name, jobCase] as const);
 
@@ -31,7 +35,7 @@ describe.each(named)("%s", (name, { oracle, solved }) => {
   it("is solved as the simulator solves it: means within 0.5 %, ripple within 5 %", () => {
     const comparison = compareSteady(stored(name), solved.steady, JOB_TOLERANCE);
     expect(comparison.figures.length).toBeGreaterThan(30);
-    expect(comparison.strays()).toEqual([]);
+    expect(comparison.figures.filter((figure) => !(figure.share <= 1 || isNothing(figure)))).toEqual([]);
   });
 });
 

@@ -57,9 +57,12 @@ export const filterSeries = (part: SubstitutePart): readonly SeriesName[] => (is
 export const filterMake = (part: SubstitutePart): readonly string[] =>
   isElectrolytic(part) ? ["electrolytic, 105 degC, with the ripple current of the place"] : ["film, or oil where the original was oil"];
 
+/** Without the rounding of doubles in the last places. */
+export const tidy = (value: number): number => Number(value.toPrecision(9));
+
 /** From `minus` below to `plus` above a value, both as shares of it. */
 export const shareLimits = (value: number, minus: number, plus: number, rule: Rule): Limits => ({
-  lowest: value * (1 - minus),
-  highest: value * (1 + plus),
+  lowest: tidy(value * (1 - minus)),
+  highest: tidy(value * (1 + plus)),
   rule,
 });

@@ -1,4 +1,4 @@
-import type { Dielectric, MarkedKind, Marking } from "../quantities/types.ts";
+import type { MarkedKind, Marking, MarkingContext } from "../quantities/types.ts";
 
 /** What a rectifier tube allows behind it; from its record or its sheet. */
 export interface RectifierLimit {

@@ -12,11 +12,15 @@ const most = 2;
 export function changeLines({ sheet, width }: TextContext): string[] {
   const { changes } = sheet.report;
   if (changes.length === 0) return hang("  ", emptyWords.changes, width);
+  const marked = new Map(sheet.report.stages.flatMap(({ parts }) => parts.map((part) => [part.name, part.marked] as const)));
   return changes.flatMap((change) => {
+    // What was measured on the old part stands with its stage.
+    const old = marked.get(change.part);
+    const from = old && change.from.startsWith(`${old}, `) ? old : change.from;
     const effects = tellingEffects(change.effects, most).map(({ label, unit, before, after, condition }) => {
       const digits = digitsToTell([before, after], unit);
       return `${label} ${formatValue(before, unit, digits)} -> ${formatValue(after, unit, digits)} (${condition})`;
     });
-    return outdented([changeSentence(change), ...effects].join("; "), width);
+    return outdented([changeSentence({ ...change, from }), ...effects].join("; "), width);
   });
 }

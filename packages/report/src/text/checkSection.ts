@@ -19,11 +19,15 @@ export function checkLines({ sheet, width }: TextContext): string[] {
     return number > 0 ? [`${number} ${outcomeWords[outcome]}`] : [];
   });
   const failed = checks.filter((check) => check.outcome === "failed");
+  const told = new Map(sheet.report.findings.map((finding, index) => [finding.title, index + 1]));
   const notMade = [...new Set(clearance.notMade)];
+  const numbers = notMade.flatMap((title) => told.get(title) ?? []);
+  const others = notMade.filter((title) => !told.has(title));
   return [
     ...hang("  ", `${count(checks.length, "check")}: ${counts.join(", ")}.`, width),
     ...failed.flatMap(({ title, note }) => hang("  - could not be run: ", [title, note].filter(Boolean).join(": "), width)),
-    ...(notMade.length > 0 ? hang("  Not made: ", notMade.join("; "), width) : []),
+    ...(numbers.length > 0 ? hang("  Not made for want of a measurement: ", `finding ${numbers.join(", ")}.`, width) : []),
+    ...(others.length > 0 ? hang("  Not made: ", others.join("; "), width) : []),
   ];
 }
 

@@ -9,7 +9,7 @@ import { hang } from "./wrapText.ts";
 
 /** What was found against its limits: figures where there are any, else in words. */
 function foundText(finding: ReportFinding): string {
-  const figures = tellingFigures(finding).map(shortFigure);
+  const figures = tellingFigures(finding).map((figure) => shortFigure(figure, finding.found));
   const words = figures.length > 0 ? figures.join("; ") : `should be: ${finding.shouldBe}`;
   return `${finding.found}; ${words}`;
 }

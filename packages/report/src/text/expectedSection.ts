@@ -18,12 +18,12 @@ const nextConditions: Readonly<Record<Level, readonly string[]>> = {
   service: ["operating", "standby"],
 };
 
-function row(line: Expected, common: string): string[] {
+function row(line: Expected, common: string, condition: string | undefined): string[] {
   const unit = quantityUnit(line.quantity);
   const digits = digitsToTell([line.low, line.high, line.measured], unit);
   return [
     line.to === common ? line.point : `${line.point} to ${line.to}`,
-    shortCircumstance(line.condition, line.quantity),
+    condition === undefined ? shortCircumstance(line.condition, line.quantity) : "",
     shortValue(line.nominal, unit, digits),
     shortWindow(line.low, line.high, unit, digits),
     shortValue(line.ripple, unit, 3),
@@ -40,7 +40,7 @@ export function expectedLines({ sheet, width }: TextContext): string[] {
   const common = commonReturn(lines);
   const merged = new Map<string, string[]>();
   for (const line of lines) {
-    const [point = "", ...others] = row(line, common);
+    const [point = "", ...others] = row(line, common, condition);
     const key = others.join("\n");
     const known = merged.get(key);
     if (known) known[0] = `${known[0]}, ${point}`;
@@ -49,7 +49,11 @@ export function expectedLines({ sheet, width }: TextContext): string[] {
   const head = ["point", "condition", "expected", "window", "ripple", "measured"];
   const left = expected.length - lines.length;
   return [
-    ...hang("  ", `To ${common} where nothing else is said, on today's full line; a limiter keeps them lower.`, width),
+    ...hang(
+      "  ",
+      `${condition ? `In the condition "${condition}", to` : "To"} ${common} where nothing else is said, on today's full line.`,
+      width,
+    ),
     ...textTable({ head, rows: [...merged.values()] }, width - 2).map((line) => `  ${line}`),
     ...(left > 0 ? hang("  ", `${left} in other conditions: see the full report.`, width) : []),
   ];

@@ -1,31 +1,44 @@
 import { findingHeading } from "../view/findingHeading.ts";
 import { keyFigure } from "../view/keyFigure.ts";
 import type { NumberedFinding, Sheet } from "../view/sheet.ts";
-import { severityWords } from "../view/words.ts";
+import { type Severity, severityWords } from "../view/words.ts";
 
 /** What was found is added to a finding without figures only up to this length; longer lists wait in the full report. */
 const shortFound = 60;
 
-/** The title without the name of the part or stage under which it is printed. */
-function bareTitle(title: string, subject: string): string {
-  for (const lead of [`${subject}: `, `${subject} `]) if (subject && title.startsWith(lead)) return title.slice(lead.length);
+/** The title without the names of the part and stage under which it is printed. */
+function bareTitle(title: string, subjects: readonly string[]): string {
+  for (const lead of subjects.filter(Boolean).flatMap((subject) => [`${subject}: `, `${subject} `])) {
+    if (title.startsWith(lead)) return title.slice(lead.length);
+  }
   return title;
 }
 
-function findingText({ number, finding }: NumberedFinding, subject: string, bare: boolean): string {
-  const title = findingHeading({ ...finding, title: bareTitle(finding.title, subject) });
-  const figure = keyFigure(finding) || (finding.severity === "unmeasured" && finding.found.length <= shortFound ? finding.found : "");
-  const lead = bare ? `(${number})` : `${severityWords[finding.severity]} (${number})`;
-  return `${lead} ${title}${figure ? `: ${figure}` : ""}.`;
+/** What is not measured, without saying so once more. */
+function missing({ severity, found }: NumberedFinding["finding"]): string {
+  return severity === "unmeasured" && found.length <= shortFound ? found.replace(/^not measured: /, "") : "";
+}
+
+function findingText({ number, finding }: NumberedFinding, subjects: readonly string[]): string {
+  const title = findingHeading({ ...finding, title: bareTitle(finding.title, subjects) });
+  const figure = keyFigure(finding) || missing(finding);
+  return `(${number}) ${title}${figure ? `: ${figure}` : ""}.`;
 }
 
 /**
- * Findings of one part or stage as running text, worst first, each with its number, title and most telling figure. Dangers
- * are named by number only: their figures stand in the section on dangers. `bare` leaves the severity to the caller.
+ * Findings of one part or stage as running text, worst first, each with its number, title and most telling figure; the severity
+ * is said where it differs from the one before, at first from `severity`. Dangers are named by number only: their figures stand
+ * in their own section. `subjects` are the names that stand above and need not be said again.
  */
-export function findingsText(findings: readonly NumberedFinding[], subject: string, sheet: Sheet, { bare = false } = {}): string {
+export function findingsText(findings: readonly NumberedFinding[], severity: Severity, subjects: readonly string[], sheet: Sheet): string {
   const isDanger = ({ number }: NumberedFinding): boolean => sheet.dangers.some((danger) => danger.number === number);
   const dangers = findings.filter(isDanger).map(({ number }) => number);
-  const others = findings.filter((numbered) => !isDanger(numbered)).map((numbered) => findingText(numbered, subject, bare));
-  return [...(dangers.length > 0 ? [`See danger ${dangers.join(", ")}.`] : []), ...others].join(" ");
+  const texts = dangers.length > 0 ? [`See danger ${dangers.join(", ")}.`] : [];
+  let said = severity;
+  for (const numbered of findings.filter((each) => !isDanger(each))) {
+    const own = numbered.finding.severity;
+    texts.push(`${own === said ? "" : `${severityWords[own]} `}${findingText(numbered, subjects)}`);
+    said = own;
+  }
+  return texts.join(" ");
 }

@@ -25,7 +25,13 @@ export function nextLines({ sheet, width }: TextContext): string[] {
   const room = dangers.length > 0 ? most - 1 : most;
   const first = dangers.length > 0 ? 2 : 1;
   return [
-    ...(dangers.length > 0 ? hang("  1. ", `Clear danger ${dangers.join(", ")}: see above for each.`, width) : []),
+    ...(dangers.length > 0
+      ? hang(
+          "  1. ",
+          `Clear ${dangers.length === 1 ? "danger" : "dangers"} ${dangers.join(", ")} as said above, plug out, capacitors discharged and measured.`,
+          width,
+        )
+      : []),
     ...others
       .slice(0, room)
       .flatMap(({ action, why, expect, cautions, step }, index) => [

@@ -40,9 +40,10 @@ export function readingLines({ sheet, width }: TextContext): string[] {
       computed,
       shortWindow(low, high, unit, digits) || window,
       shortWindow(publishedLow, publishedHigh, unit, digits) || published,
-      isOffPapers(reading) ? `${verdict}; not as published` : verdict,
+      verdict,
     ];
   });
+  const unlike = readings.filter(isOffPapers).map((reading) => `${named(reading)} ${when(reading)}`);
   const head = ["reading", "condition", "measured", "computed", "window", "published", "verdict"];
   return [
     ...hang("  ", `To ${common} where nothing else is said; ${lifeWord(life)}.`, width),
@@ -53,5 +54,6 @@ export function readingLines({ sheet, width }: TextContext): string[] {
       const remark = [contributors && `window chiefly from ${contributors}`, place].filter(Boolean).join("; ");
       return remark ? hang("  - ", `${named(reading)}, ${when(reading)}: ${remark}`, width) : [];
     }),
+    ...(unlike.length > 0 ? hang("  Not as published: ", `${unlike.join("; ")}.`, width) : []),
   ];
 }

@@ -26,12 +26,12 @@ function entry(severity: Severity, text: string, { width, paint }: TextContext):
   return [first.replace(word, paint.severity[severity]), ...others];
 }
 
-/** A part with its lives and what was found on it: "C1 filter capacitor: 20 mfd -> 16 uF -> planned: 68 uF. danger 4: ...". */
-function partEntry(part: ReportPartLine, findings: readonly NumberedFinding[], context: TextContext): string[] {
+/** A part with its lives and what was found on it: "C1 filter capacitor: 20 mfd -> measured 16 uF. See danger 4. replace (10) ...". */
+function partEntry(part: ReportPartLine, stage: Stage, findings: readonly NumberedFinding[], context: TextContext): string[] {
   const { name, title, marked, measured, fitted } = partParts(part);
   const lives = [marked, measured && `measured ${measured}`, fitted].filter(Boolean).join(" -> ");
   const lead = `${name} ${title}${lives ? `: ${lives}` : ""}.`;
-  return entry(part.severity, `${lead} ${findingsText(findings, name, context.sheet)}`.trim(), context);
+  return entry(part.severity, `${lead} ${findingsText(findings, part.severity, [name, stage.title], context.sheet)}`.trim(), context);
 }
 
 /** Parts without an entry of their own, in one line: "good: R1, R2; not measured: T1". */
@@ -46,10 +46,14 @@ function quietLine(parts: readonly ReportPartLine[], width: number): string[] {
   return text ? hang("  ", text, width) : [];
 }
 
-const looseEntries = (findings: readonly NumberedFinding[], subject: string, context: TextContext): string[] =>
-  findings.flatMap((numbered) =>
-    entry(numbered.finding.severity, findingsText([numbered], subject, context.sheet, { bare: true }), context),
-  );
+/** Findings that belong to no part, one entry a severity. */
+function looseEntries(findings: readonly NumberedFinding[], subject: string, context: TextContext): string[] {
+  const severities = [...new Set(findings.map(({ finding }) => finding.severity))];
+  return severities.flatMap((severity) => {
+    const own = findings.filter(({ finding }) => finding.severity === severity);
+    return entry(severity, findingsText(own, severity, [subject], context.sheet), context);
+  });
+}
 
 function stageBlock(stage: Stage, context: TextContext): string[] {
   const { sheet, width, paint } = context;
@@ -59,7 +63,7 @@ function stageBlock(stage: Stage, context: TextContext): string[] {
   const ids = new Set(stage.parts.map((part) => part.id));
   return [
     ...hang("", stage.title, width).map(paint.title),
-    ...loud.flatMap((part) => partEntry(part, ofPart(part), context)),
+    ...loud.flatMap((part) => partEntry(part, stage, ofPart(part), context)),
     ...looseEntries(
       findings.filter(({ finding }) => finding.part === undefined || !ids.has(finding.part)),
       stage.title,

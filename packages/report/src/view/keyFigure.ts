@@ -1,8 +1,8 @@
 import type { ReportFigure, ReportFinding } from "@underchassis/dataset";
 import { figureParts } from "./figureParts.ts";
 
-/** Labels longer than this are formulas; the finding's title says what they mean. */
-const longestLabel = 40;
+/** Labels that name a quantity of a rule ("lineFuse.ratedAmps", "abs(volts(...))"); the finding's title says what they mean. */
+const formula = /[a-z]\.[a-z]|\(/;
 
 const hasLimit = (figure: ReportFigure): boolean => figure.limit !== undefined;
 const marginOf = (figure: ReportFigure): number => figure.margin ?? 0;
@@ -14,15 +14,21 @@ export function tellingFigures({ figures }: ReportFinding): readonly ReportFigur
   return broken.length > 0 ? broken : limited.slice(0, 1);
 }
 
-/** "leakage 1.4 mA, at most 1.1 mA, over by 27 %": a figure with limit and margin in one breath. */
-export function shortFigure(figure: ReportFigure): string {
+const blanks = /\s/g;
+
+/**
+ * "leakage 1.4 mA, at most 1.1 mA, over by 27 %": a figure with limit and margin in one breath. Label and value are left out
+ * where `said`, the text before it, gives the value already.
+ */
+export function shortFigure(figure: ReportFigure, said = ""): string {
   const { label, value, limit, margin } = figureParts(figure);
-  const lead = label.length > longestLabel ? value : `${label} ${value}`;
-  return [lead, limit, margin].filter(Boolean).join(", ");
+  const isSaid = ` ${said} `.replace(blanks, " ").includes(` ${value.replace(blanks, " ")} `);
+  const lead = formula.test(label) ? value : `${label} ${value}`;
+  return [isSaid && limit ? "" : lead, limit, margin].filter(Boolean).join(", ");
 }
 
-/** The most telling figure of a finding in one breath; "" when none of its figures has a limit. */
+/** The most telling figure of a finding in one breath, next to its title; "" when none of its figures has a limit. */
 export function keyFigure(finding: ReportFinding): string {
   const [figure] = tellingFigures(finding);
-  return figure ? shortFigure(figure) : "";
+  return figure ? shortFigure(figure, finding.title) : "";
 }

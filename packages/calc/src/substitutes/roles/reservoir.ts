@@ -1,8 +1,8 @@
 import { formatQuantity } from "../../quantities/formatQuantity.ts";
 import { nearestPreferred } from "../../quantities/preferred/series.ts";
 import { deviationOf, preferredWithin } from "../candidates.ts";
-import { filterMake, filterRating, filterSeries } from "../ratings.ts";
-import type { Role, Rule, SubstituteContext } from "../substitution.ts";
+import { filterMake, filterRating, filterSeries, tidy } from "../ratings.ts";
+import type { Candidate, Limits, Role, Rule, SubstituteContext, SubstitutePart } from "../substitution.ts";
 
 /** Below the old value by as much as vendors accept; less lowers B+ and raises hum (rule R1). */
 const lowestShare = 0.8;
@@ -17,6 +17,16 @@ function upperLimit(old: number, { rectifier }: SubstituteContext): { highest: n
   return { highest: nearestPreferred(old * 1.001, "E6", "up"), rule: { text, source: "filter-value-pages" } };
 }
 
+/** The same or the next size up before any smaller one (rule R1); E12 where E6 has nothing within the limits. */
+function candidatesFor(part: SubstitutePart, aim: number, limits: Limits): Candidate[] {
+  const usual = preferredWithin(aim, limits, filterSeries(part));
+  const found = usual.length > 0 ? usual : preferredWithin(aim, limits, ["E12"]);
+  const below = ({ value }: Candidate): number => Number(value < aim * (1 - 1e-9));
+  return found
+    .toSorted((one, other) => below(one) - below(other))
+    .map((one) => ({ ...one, deviation: deviationOf(one.value, part.value) }));
+}
+
 /** First filter capacitor behind the rectifier: the rectifier sets its upper limit (reference section 10.5, rule R1). */
 export const reservoir: Role = {
   id: "reservoir",
@@ -27,15 +37,12 @@ export const reservoir: Role = {
     const { highest, rule } = upperLimit(part.value, context);
     // An original above the limit is no licence to repeat it.
     const aim = Math.min(part.value, highest);
-    const limits = { lowest: lowestShare * aim, highest, rule };
+    const limits = { lowest: tidy(lowestShare * aim), highest, rule };
     const { ratings, missing } = filterRating(part, context);
     const source = context.rectifier?.source ?? "filter-value-pages";
     return {
       limits,
-      candidates: preferredWithin(aim, limits, filterSeries(part)).map((one) => ({
-        ...one,
-        deviation: deviationOf(one.value, part.value),
-      })),
+      candidates: candidatesFor(part, aim, limits),
       ratings,
       make: filterMake(part),
       rules: [
