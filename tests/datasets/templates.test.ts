@@ -59,7 +59,8 @@ function outcomes(model: ChassisModel): Outcome[] {
   });
 }
 
-const outside = (list: readonly Outcome[]): Outcome[] => list.filter(({ simulated, low, high }) => !(simulated >= low && simulated <= high));
+const outside = (list: readonly Outcome[]): Outcome[] =>
+  list.filter(({ simulated, low, high }) => !(simulated >= low && simulated <= high));
 
 describe.each(templates.map((template) => [template.id, template] as const))("%s", (_id, template) => {
   it("simulates in every powered condition, with and without its optional parts", () => {

@@ -12,14 +12,20 @@ import { JOB_CIRCUITS } from "./circuits/index.ts";
 export const JOB_DATA = new URL("./data/", import.meta.url);
 
 /** How closely a graded job must follow the simulator. */
-export const JOB_TOLERANCE: Tolerance = { mean: 0.005, ripple: 0.05, peak: 0.05, reason: "half a percent and five: finer than a bench meter" };
+export const JOB_TOLERANCE: Tolerance = {
+  mean: 0.005,
+  ripple: 0.05,
+  peak: 0.05,
+  reason: "half a percent and five: finer than a bench meter",
+};
 
 /**
  * The simulator's windings would pass direct current to the line; a real core does not, and the engine knows. A core of 2000 H takes
  * 0.2 mA of the line and settles the matter.
  */
 const CORE_HENRIES = 2000;
-const withCore = (element: Element): Element => (element.kind === "transformer" ? { ...element, magnetizingHenries: CORE_HENRIES } : element);
+const withCore = (element: Element): Element =>
+  element.kind === "transformer" ? { ...element, magnetizingHenries: CORE_HENRIES } : element;
 
 const dataset = loadDataset();
 

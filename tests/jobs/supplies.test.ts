@@ -11,7 +11,8 @@ import { JOB_CASES, JOB_DATA, JOB_TOLERANCE, jobModel } from "./oracleCases.ts";
 
 /** Below this a current is what two solvers leave over: no capacitor has a mean current. */
 const NOTHING_AMPS = 1e-6;
-const isNothing = ({ where, found, expected }: Compared): boolean => where.endsWith("amps") && Math.max(Math.abs(found), Math.abs(expected)) < NOTHING_AMPS;
+const isNothing = ({ where, found, expected }: Compared): boolean =>
+  where.endsWith("amps") && Math.max(Math.abs(found), Math.abs(expected)) < NOTHING_AMPS;
 
 const named = JOB_CASES.map((jobCase) => [jobCase.oracle.name, jobCase] as const);
 

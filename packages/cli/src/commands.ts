@@ -22,4 +22,6 @@ export const commands: readonly CommandEntry[] = [
     load: () => import("./commands/circuit.ts"),
   },
   { name: "work", summary: "work a formula of the handbooks, with units, limits and source", load: () => import("./commands/work.ts") },
+  { name: "decode", summary: "read a marking: colour bands, dots, codes, printed values", load: () => import("./commands/decode.ts") },
+  { name: "substitute", summary: "what may replace an old part in its place", load: () => import("./commands/substitute.ts") },
 ];

@@ -55,6 +55,13 @@ test("names the table whose rows do not match its header", () => {
   expect(() => loadDataset(root)).toThrow(/ragged\.csv: .*line 2/);
 });
 
+test("reads tables in a folder of their own, and refuses a name that stands twice", () => {
+  write("tables/markings/letters.csv", "letter\nK\n");
+  expect(loadDataset(root).tables.get("letters")).toEqual([{ letter: "K" }]);
+  write("tables/letters.csv", "letter\nM\n");
+  expect(() => loadDataset(root)).toThrow(/letters\.csv: there is a table of this name/);
+});
+
 test("names the folder that is missing", () => {
   rmSync(join(root, "tubes"), { recursive: true });
   expect(() => loadDataset(root)).toThrow(join(root, "tubes"));

@@ -56,6 +56,17 @@ function readSources(file: string): Filed<Source>[] {
   });
 }
 
+/** Tables by their names; folders below `folder` only sort them. */
+function readTables(folder: string): ReadonlyMap<string, readonly TableRow[]> {
+  const tables = new Map<string, readonly TableRow[]>();
+  for (const file of filesBelow(folder, ".csv")) {
+    const name = basename(file, ".csv");
+    if (tables.has(name)) throw new DatasetError(`${file}: there is a table of this name in another folder`);
+    tables.set(name, readRows(file));
+  }
+  return tables;
+}
+
 /**
  * Reads the whole shared reference from disk.
  *
@@ -68,7 +79,6 @@ export function loadDataset(root: string = findDatasets()): Dataset {
   const { datasetVersion } = readJson<{ datasetVersion?: unknown }>(manifestFile);
   if (typeof datasetVersion !== "string") throw new DatasetError(`${manifestFile}: datasetVersion is missing`);
 
-  const tableFiles = filesBelow(join(root, "tables"), ".csv");
   return buildDataset({
     version: datasetVersion,
     stages: readRecords<StageTemplate>(join(root, "stages")),
@@ -76,6 +86,6 @@ export function loadDataset(root: string = findDatasets()): Dataset {
     cautions: readRecords<CautionRecord>(join(root, "cautions")),
     failureNotes: readRecords<FailureNote>(join(root, "failure-notes")),
     sources: readSources(join(root, "sources.csv")),
-    tables: new Map(tableFiles.map((file) => [basename(file, ".csv"), readRows(file)])),
+    tables: readTables(join(root, "tables")),
   });
 }

@@ -16,7 +16,10 @@ const OHMS_6X4 = 200;
 export const FULL_WAVE: readonly JobCircuit[] = [
   {
     name: "full-wave-capacitor-input",
-    around: [transformer({ hv: hv("300-0-300 V", "200 ohm"), "rectifier-filament": filament, heaters }), load("LOAD", "B+", "chassis", "80 mA")],
+    around: [
+      transformer({ hv: hv("300-0-300 V", "200 ohm"), "rectifier-filament": filament, heaters }),
+      load("LOAD", "B+", "chassis", "80 mA"),
+    ],
     stage: {
       template: "supply-full-wave-capacitor",
       bind: { "hv-a": "hv 1", "hv-b": "hv 2", "b-plus": "B+", cathode: "raw", input: "B+ in" },

@@ -2,7 +2,12 @@
 import type { JobPart } from "@underchassis/dataset";
 import { LINE_HERTZ } from "./case.ts";
 
-export const two = (kind: JobPart["kind"], name: string, a: string, b: string, marked: string): JobPart => ({ name, kind, between: [a, b], marked });
+export const two = (kind: JobPart["kind"], name: string, a: string, b: string, marked: string): JobPart => ({
+  name,
+  kind,
+  between: [a, b],
+  marked,
+});
 export const diode = (name: string, a: string, b: string, type = "1N4007"): JobPart => ({ name, kind: "rectifier", between: [a, b], type });
 export const load = (name: string, a: string, b: string, marked: string): JobPart => ({ name, kind: "load", between: [a, b], marked });
 

@@ -24,7 +24,12 @@ export const SPECIAL: readonly JobCircuit[] = [
     reference: "B-",
     isolation: "transformerless",
     around: [
-      { name: "W1", kind: "cord", marked: "2-wire", pins: { "hot-in": "line hot", "hot-out": "line 1", "neutral-in": "line neutral", "neutral-out": "B-" } },
+      {
+        name: "W1",
+        kind: "cord",
+        marked: "2-wire",
+        pins: { "hot-in": "line hot", "hot-out": "line 1", "neutral-in": "line neutral", "neutral-out": "B-" },
+      },
       load("LOAD", "B+", "B-", "25 mA"),
       load("LOAD2", "B+ in", "B-", "30 mA"),
       two("resistor", "R8", "B+", "B-", "470 kohm 0.5 W"),
@@ -117,7 +122,10 @@ export const SPECIAL: readonly JobCircuit[] = [
   },
   {
     name: "bias-supply",
-    around: [transformer({ hv: { between: ["tap", "chassis"], marked: "60 V", measured: "15 ohm" } }), load("GRIDS", "chassis", "bias", "220 kohm")],
+    around: [
+      transformer({ hv: { between: ["tap", "chassis"], marked: "60 V", measured: "15 ohm" } }),
+      load("GRIDS", "chassis", "bias", "220 kohm"),
+    ],
     stage: {
       template: "bias-supply",
       bind: { "bias-tap": "tap", "bias-out": "bias", rectified: "bias raw", filtered: "bias filtered" },

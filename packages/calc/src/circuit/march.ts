@@ -1,14 +1,9 @@
 import type { Circuit } from "./circuit.ts";
 import { PortNewton } from "./port-newton.ts";
-import { type Reduction, reduceCircuit, sourceBasis, sourceCount } from "./reduction.ts";
+import { type Reduction, reduceCircuit, type StageReduction, sourceBasis, sourceCount } from "./reduction.ts";
 import { CircuitError } from "./solution.ts";
-
-/**
- * Two-stage singly diagonal scheme (Alexander, SIAM J. Numer. Anal. 14, 1977): second order, L-stable, both stages with
- * the same companion coefficient, last stage equal to the step's result.
- */
-export const STAGE_SHARE = 1 - Math.SQRT1_2;
-const EXTRAPOLATE = (1 - STAGE_SHARE) / STAGE_SHARE;
+import { EXTRAPOLATE, STAGE_SHARE } from "./stage-scheme.ts";
+import { TransitionCarrier } from "./transition-carrier.ts";
 
 /** Steps of a march: for each step the index of its size in `stepSeconds`. */
 export interface Plan {
@@ -47,28 +42,23 @@ export class Marcher {
   /** Linear stores, then fluxes. */
   readonly states: number;
   private readonly reductions = new Map<number, Reduction>();
+  private readonly stageReduction: (stepSeconds: number) => StageReduction;
   private readonly openVolts: Float64Array;
   private readonly basis: Float64Array;
   private readonly stageState: Float64Array;
   private readonly history: Float64Array;
-  private readonly work: { port: Float64Array; amps: Float64Array; first: Float64Array; second: Float64Array };
+  private carrier: TransitionCarrier | undefined;
 
-  constructor(circuit: Circuit) {
+  /** @param stageReduction gives what a step of this many seconds needs, when it is not the plain reduction of the circuit */
+  constructor(circuit: Circuit, stageReduction?: (stepSeconds: number) => StageReduction) {
     this.circuit = circuit;
+    this.stageReduction = stageReduction ?? ((stepSeconds) => this.reduction(stepSeconds));
     this.newton = new PortNewton(circuit);
     this.states = circuit.states.length + circuit.fluxPorts.length;
-    const ports = circuit.ports.length;
-    this.openVolts = new Float64Array(ports);
+    this.openVolts = new Float64Array(circuit.ports.length);
     this.basis = new Float64Array(sourceCount(circuit));
     this.stageState = new Float64Array(this.states);
     this.history = new Float64Array(this.states);
-    const block = this.states * this.states;
-    this.work = {
-      port: new Float64Array(ports * this.states),
-      amps: new Float64Array(ports * this.states),
-      first: new Float64Array(block),
-      second: new Float64Array(block),
-    };
   }
 
   /** Reduction for steps of this many seconds. */
@@ -99,7 +89,7 @@ export class Marcher {
   }
 
   /** One implicit stage: from `history` to `stageState` at a time; the port solution stays in `newton`. */
-  private stage(reduction: Reduction, seconds: number): void {
+  private stage(reduction: StageReduction, seconds: number): void {
     const { newton, openVolts, basis, history, stageState } = this;
     const { states: n, ports: p, sources: s } = reduction;
     sourceBasis(this.circuit, seconds, basis, 0);
@@ -129,57 +119,22 @@ export class Marcher {
     }
   }
 
-  /** Carries columns through the stage just solved: `columns` (states x states) becomes d stageState / d initial. */
-  private carry(reduction: Reduction, columns: Float64Array, out: Float64Array): void {
-    const { newton, circuit, work } = this;
-    const { states: n, ports: p } = reduction;
-    const width = this.states;
-    const { port, amps } = work;
-    for (let k = 0; k < p; k++) {
-      for (let c = 0; c < width; c++) port[k * width + c] = 0;
-      for (let j = 0; j < n; j++) {
-        const factor = reduction.portState[k * n + j]!;
-        if (factor !== 0) for (let c = 0; c < width; c++) port[k * width + c] = port[k * width + c]! + factor * columns[j * width + c]!;
-      }
-      for (let f = 0; f < circuit.fluxPorts.length; f++) {
-        const at = circuit.fluxPorts[f]!.port;
-        const factor = reduction.portPort[k * p + at]! * newton.scratch.fluxSlopes[at]!;
-        for (let c = 0; c < width; c++) port[k * width + c] = port[k * width + c]! - factor * columns[(n + f) * width + c]!;
-      }
-    }
-    newton.respond(port, width);
-    for (let k = 0; k < p; k++) {
-      for (let c = 0; c < width; c++) amps[k * width + c] = 0;
-      for (let j = 0; j < p; j++) {
-        const slope = newton.netSlopes[k * p + j]!;
-        if (slope !== 0) for (let c = 0; c < width; c++) amps[k * width + c] = amps[k * width + c]! + slope * port[j * width + c]!;
-      }
-    }
-    for (let f = 0; f < circuit.fluxPorts.length; f++) {
-      const at = circuit.fluxPorts[f]!.port;
-      const slope = newton.scratch.fluxSlopes[at]!;
-      for (let c = 0; c < width; c++) amps[at * width + c] = amps[at * width + c]! + slope * columns[(n + f) * width + c]!;
-    }
-    for (let k = 0; k < n; k++) {
-      for (let c = 0; c < width; c++) out[k * width + c] = 0;
-      for (let j = 0; j < n; j++) {
-        const factor = reduction.stateState[k * n + j]!;
-        if (factor !== 0) for (let c = 0; c < width; c++) out[k * width + c] = out[k * width + c]! + factor * columns[j * width + c]!;
-      }
-      for (let j = 0; j < p; j++) {
-        const factor = reduction.statePort[k * p + j]!;
-        if (factor !== 0) for (let c = 0; c < width; c++) out[k * width + c] = out[k * width + c]! - factor * amps[j * width + c]!;
-      }
-    }
-    for (let f = 0; f < circuit.fluxPorts.length; f++) {
-      const { port: at, device } = circuit.fluxPorts[f]!;
-      const lent = circuit.ports[at]!.lent;
-      for (let c = 0; c < width; c++) {
-        const volts = port[at * width + c]!;
-        const change = volts - device.flux.ohms * (amps[at * width + c]! + lent * volts);
-        out[(n + f) * width + c] = columns[(n + f) * width + c]! + change / reduction.perSecond;
-      }
-    }
+  private carry(transition: Float64Array): TransitionCarrier {
+    this.carrier ??= new TransitionCarrier(this.circuit, this.newton);
+    this.carrier.begin(transition);
+    return this.carrier;
+  }
+
+  /**
+   * Transition over a recorded march as if its ports kept the mean of their slopes throughout: a good guess at the true one
+   * where stores are slow against the period, at a fraction of its cost.
+   *
+   * @returns undefined for a circuit with memory ports
+   */
+  meanTransition(plan: Plan, record: Trajectory): Float64Array | undefined {
+    if (this.circuit.fluxPorts.length > 0) return undefined;
+    this.carrier ??= new TransitionCarrier(this.circuit, this.newton);
+    return this.carrier.mean(plan, record, (stepSeconds) => this.stageReduction(stepSeconds));
   }
 
   /**
@@ -192,12 +147,8 @@ export class Marcher {
    */
   march(plan: Plan, state: Float64Array, startSeconds: number, transition?: Float64Array, record?: Trajectory): void {
     const { states, history, stageState } = this;
-    const reductions = plan.stepSeconds.map((step) => this.reduction(step));
-    if (transition !== undefined) {
-      transition.fill(0);
-      for (let k = 0; k < states; k++) transition[k * states + k] = 1;
-    }
-    const { first, second } = this.work;
+    const reductions = plan.stepSeconds.map((step) => this.stageReduction(step));
+    const carrier = transition === undefined ? undefined : this.carry(transition);
     let span = 0;
     for (let k = 0; k < plan.levels.length; k++) span += plan.stepSeconds[plan.levels[k]!]!;
     let seconds = startSeconds;
@@ -208,17 +159,15 @@ export class Marcher {
       history.set(state);
       this.stage(reduction, seconds + STAGE_SHARE * size);
       if (record !== undefined) this.store(record, 2 * step, level, seconds + STAGE_SHARE * size, ((1 - STAGE_SHARE) * size) / span);
-      if (transition !== undefined) this.carry(reduction, transition, first);
+      carrier?.first(reduction);
       for (let k = 0; k < states; k++) history[k] = state[k]! + EXTRAPOLATE * (stageState[k]! - state[k]!);
       seconds += size;
       this.stage(reduction, seconds);
       if (record !== undefined) this.store(record, 2 * step + 1, level, seconds, (STAGE_SHARE * size) / span);
-      if (transition !== undefined) {
-        for (let k = 0; k < first.length; k++) second[k] = transition[k]! + EXTRAPOLATE * (first[k]! - transition[k]!);
-        this.carry(reduction, second, transition);
-      }
+      carrier?.second(reduction);
       state.set(stageState);
     }
+    carrier?.finish();
   }
 
   private store(record: Trajectory, stage: number, level: number, seconds: number, weight: number): void {

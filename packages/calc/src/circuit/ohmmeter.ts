@@ -20,7 +20,15 @@ export interface OhmmeterReading {
   ohms: number;
   /** Rectifiers and other junctions that the test voltage turns on, by element. */
   junctionsOn: string[];
+  /**
+   * Change of the reading in ohms per relative change of each resistance that the current passes: an element's, or a
+   * winding's (`T1.primary`). It is the resistance times the square of its share of the current (Cohn, Proc. IRE 38, 1950),
+   * exact while no junction conducts.
+   */
+  slopes: () => ReadonlyMap<string, number>;
 }
+
+const NO_SLOPES = (): ReadonlyMap<string, number> => new Map();
 
 type Junction = Diode | Selenium | GasDiode | Zener;
 
@@ -125,7 +133,7 @@ export function ohmmeter(network: Network, from: string, to: string, options: Oh
     if (!known.has(point) && point !== network.reference)
       throw new CircuitError("unknown-point", `no element touches the point ${point}`, [point]);
   }
-  if (from === to) return { ohms: 0, junctionsOn: [] };
+  if (from === to) return { ohms: 0, junctionsOn: [], slopes: NO_SLOPES };
   const wires = network.elements
     .filter(isPresent)
     .flatMap((element) => resting(element).map((part): Element => ({ kind: "resistor", ...part })));
@@ -140,7 +148,7 @@ export function ohmmeter(network: Network, from: string, to: string, options: Oh
     ...wires,
     ...junctions.filter((junction) => on.has(junction.id) || leaks(junction, volts.get(junction.id) ?? 0)).map(bare),
   ];
-  if (!reachable(conducting, low).points.has(high)) return { ohms: Number.POSITIVE_INFINITY, junctionsOn: [] };
+  if (!reachable(conducting, low).points.has(high)) return { ohms: Number.POSITIVE_INFINITY, junctionsOn: [], slopes: NO_SLOPES };
   const state = operatingPoint({ reference: low, elements: reachable([...conducting, ...meter], low).elements });
   const amps = -state.read({ quantity: "dc-amps", element: METER });
   const carries = (id: string): boolean =>
@@ -148,6 +156,15 @@ export function ohmmeter(network: Network, from: string, to: string, options: Oh
   return {
     ohms: amps > 0 ? Math.max(0, state.read({ quantity: "dc-volts", from: high, to: low }) / amps) : Number.POSITIVE_INFINITY,
     junctionsOn: [...on].filter(carries),
+    slopes: () => {
+      const slopes = new Map<string, number>();
+      for (const wire of wires) {
+        if (wire.kind !== "resistor" || !state.elements.has(wire.id)) continue;
+        const share = state.read({ quantity: "dc-amps", element: wire.id }) / amps;
+        slopes.set(wire.id, wire.ohms * share * share);
+      }
+      return slopes;
+    },
   };
 }
 

@@ -133,7 +133,7 @@ export class PortNewton {
   }
 
   /** Devices, net currents and net slopes at the present port voltages. */
-  private evaluateNet(): void {
+  evaluateNet(): void {
     const { size, netAmps, netSlopes, lent } = this;
     const { volts, amps, slopes } = this.scratch;
     this.evaluate();
@@ -212,6 +212,13 @@ export class PortNewton {
       }
     }
     return false;
+  }
+
+  /** Takes slopes of net currents as given and factors with them, for `respond`. */
+  adopt(netSlopes: Float64Array, impedance: Float64Array): void {
+    this.netSlopes.set(netSlopes);
+    this.factor(impedance);
+    this.factoredFor = undefined;
   }
 
   /** Linearises at the present port voltages: slopes and factors for `respond`. */

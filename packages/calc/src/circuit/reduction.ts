@@ -9,20 +9,24 @@ import { CircuitError } from "./solution.ts";
  *   port voltages v = portState x - portPort j + portSource s,
  *   stores X = stateState x - statePort j + stateSource s.
  */
-export interface Reduction {
+export interface StageReduction {
   /** 1/(stage step) in 1/seconds; 0 at DC. */
   perSecond: number;
   states: number;
   ports: number;
   sources: number;
-  width: number;
-  responses: Float64Array;
   portState: Float64Array;
   portPort: Float64Array;
   portSource: Float64Array;
   stateState: Float64Array;
   statePort: Float64Array;
   stateSource: Float64Array;
+}
+
+/** A reduction that also tells every unknown: `responses` is [unknown][store, port, source], `width` its row length. */
+export interface Reduction extends StageReduction {
+  width: number;
+  responses: Float64Array;
   lu: LuFactors;
 }
 

@@ -1,3 +1,4 @@
+import { BorrowedInverse } from "./borrowed-inverse.ts";
 import type { Circuit } from "./circuit.ts";
 import type { Marcher, Plan, Trajectory } from "./march.ts";
 import { PeriodicFactors } from "./periodic-factors.ts";
@@ -12,80 +13,21 @@ const CHORD_SHRINK = 0.7;
 /** With so few stores a fresh matrix costs less than the extra periods that a borrowed one takes. */
 const CHEAP_STORES = 6;
 
+/** Guessed transition matrices that are tried before our own is carried. */
+const MOST_REFRESHES = 20;
+
+/** Periods in which an inverse that came with a state must finish: mended longer than that it may only seem to. */
+const MOST_ON_TRUST = 5;
+
 /** Outcome of shooting: the periodic state and how it was reached. */
 export interface PeriodicState {
   /** Stores at the start of the period. */
   state: Float64Array;
   /** d state(T) / d state(0) along the last period marched with it. */
   transition: Float64Array;
+  /** The mended inverse that led here; absent when a fresh transition matrix did. */
+  inverse?: BorrowedInverse;
   iterations: number;
-}
-
-/**
- * (I - M)^-1 from a transition matrix that is only nearly right, mended by each step that is taken with it
- * (Broyden, Math. Comp. 19, 1965: the least change that explains the residual just seen).
- */
-class BorrowedInverse {
-  private readonly size: number;
-  /** Volts, amperes and fluxes are weighed against each store's own size; unweighed, the mending spoils the small ones. */
-  private readonly weights: Float64Array;
-  /** Row-major inverse. */
-  private readonly inverse: Float64Array;
-  private previous: { step: Float64Array; residual: Float64Array } | undefined;
-
-  constructor(transition: Float64Array, scales: Float64Array) {
-    const size = scales.length;
-    this.size = size;
-    this.weights = scales.map((scale) => 1 / (scale * scale));
-    this.inverse = new Float64Array(size * size);
-    const factors = new PeriodicFactors(size, transition);
-    const unit = new Float64Array(size);
-    for (let column = 0; column < size; column++) {
-      unit.fill(0);
-      unit[column] = 1;
-      const solved = factors.solve(unit);
-      for (let row = 0; row < size; row++) this.inverse[row * size + column] = solved[row]!;
-    }
-  }
-
-  private times(vector: Float64Array): Float64Array {
-    const result = new Float64Array(this.size);
-    for (let row = 0; row < this.size; row++) {
-      let sum = 0;
-      for (let k = 0; k < this.size; k++) sum += this.inverse[row * this.size + k]! * vector[k]!;
-      result[row] = sum;
-    }
-    return result;
-  }
-
-  /** Correction for a residual (what the period adds to the stores). */
-  step(residual: Float64Array): Float64Array {
-    if (this.previous !== undefined) this.mend(this.previous.step, this.previous.residual, residual);
-    const step = this.times(residual);
-    this.previous = { step, residual: Float64Array.from(residual) };
-    return step;
-  }
-
-  /** After a step the residual should have vanished; what is left tells how wrong the inverse was along it. */
-  private mend(step: Float64Array, before: Float64Array, after: Float64Array): void {
-    const { size, inverse, weights } = this;
-    const drop = before.map((value, k) => value - after[k]!);
-    const guessed = this.times(drop);
-    let scale = 0;
-    for (let k = 0; k < size; k++) scale += weights[k]! * step[k]! * guessed[k]!;
-    let length = 0;
-    for (let k = 0; k < size; k++) length += weights[k]! * step[k]! * step[k]!;
-    if (Math.abs(scale) < 0.05 * length) return;
-    const row = new Float64Array(size);
-    for (let k = 0; k < size; k++) {
-      const share = weights[k]! * step[k]!;
-      for (let j = 0; j < size; j++) row[j] = row[j]! + share * inverse[k * size + j]!;
-    }
-    for (let k = 0; k < size; k++) {
-      const factor = (step[k]! - guessed[k]!) / scale;
-      for (let j = 0; j < size; j++) inverse[k * size + j] = inverse[k * size + j]! + factor * row[j]!;
-    }
-  }
 }
 
 /** A residual this many times that before the step, and not negligible, tells of a step beyond what is linear. */
@@ -142,7 +84,7 @@ class Backtrack {
 }
 
 /** Size against which each store's correction is judged: its own, in any of the states given. */
-function scalesOf(circuit: Circuit, ...states: Float64Array[]): Float64Array {
+export function scalesOf(circuit: Circuit, ...states: Float64Array[]): Float64Array {
   return states[0]!.map((_, k) =>
     states.reduce(
       (largest, state) => Math.max(largest, Math.abs(state[k]!)),
@@ -166,39 +108,64 @@ function relativeSize(circuit: Circuit, change: Float64Array, ...states: Float64
  * @param state first guess, overwritten with the result
  * @param options `tolerance` relative correction at which to stop; `record` is filled with the last period marched;
  *   `chord` is a transition matrix from a coarser plan or a similar circuit: it serves as long as corrections shrink fast,
- *   since carrying a fresh one along costs several times the march itself
+ *   since carrying a fresh one along costs several times the march itself; `inverse` is one already made of `chord`;
+ *   `moved` is called after each march and tells that the equations themselves have changed, so that it cannot be the last;
+ *   `refresh` guesses a transition matrix from the period just marched: it is asked instead of carrying one;
+ *   `trusted` judges `inverse` by the first period recorded
  * @throws CircuitError `no-convergence`
  */
 export function shoot(
   marcher: Marcher,
   plan: Plan,
   state: Float64Array,
-  options: { tolerance: number; maxIterations: number; record?: Trajectory; chord?: Float64Array },
+  options: { tolerance: number; maxIterations: number; record?: Trajectory; chord?: Float64Array; inverse?: BorrowedInverse; moved?: () => boolean; refresh?: () => Float64Array | undefined; trusted?: () => boolean },
 ): PeriodicState {
   const { circuit, states } = marcher;
-  const chord = states > CHEAP_STORES ? options.chord : undefined;
+  const chord = states > CHEAP_STORES || options.inverse !== undefined ? options.chord : undefined;
   const transition = chord === undefined ? new Float64Array(states * states) : Float64Array.from(chord);
-  let borrowed = chord === undefined ? undefined : new BorrowedInverse(transition, scalesOf(circuit, state));
+  let borrowed = options.inverse ?? (chord === undefined ? undefined : new BorrowedInverse(transition, scalesOf(circuit, state)));
   const end = new Float64Array(states);
   const residual = new Float64Array(states);
   let last = Number.POSITIVE_INFINITY;
   let stalls = 0;
   let poor = 0;
+  let refreshes = options.refresh === undefined ? 0 : MOST_REFRESHES;
   const backtrack = new Backtrack();
   for (let pass = 1; pass <= options.maxIterations; pass++) {
     end.set(state);
-    marcher.march(plan, end, 0, borrowed === undefined ? transition : undefined, options.record);
+    const carried = borrowed === undefined && refreshes === 0;
+    marcher.march(plan, end, 0, carried ? transition : undefined, options.record);
+    const moved = options.moved?.() ?? false;
+    if (pass === 1 && options.trusted?.() === false) {
+      borrowed = undefined;
+      continue;
+    }
     for (let k = 0; k < states; k++) residual[k] = end[k]! - state[k]!;
+    if (refreshes > 0 && (borrowed === undefined || (moved && chord === undefined))) {
+      const guess = options.refresh!();
+      refreshes = guess === undefined ? 0 : refreshes - 1;
+      if (guess !== undefined) {
+        transition.set(guess);
+        borrowed = new BorrowedInverse(transition, scalesOf(circuit, state));
+        poor = 0;
+      }
+    }
+    if (borrowed === undefined && refreshes === 0 && !carried) continue;
     if (borrowed === undefined && backtrack.refuses(circuit, state, residual)) {
       if (backtrack.rights()) marcher.march(plan, state, 0);
       continue;
     }
     const change = borrowed === undefined ? new PeriodicFactors(states, transition).solve(residual) : borrowed.step(residual);
     const size = relativeSize(circuit, change, state, end);
-    if (size < options.tolerance) {
+    if (size < options.tolerance && !moved) {
       // The recorded period keeps its own start; a better start would leave it by less than the tolerance.
       if (options.record === undefined) for (let k = 0; k < states; k++) state[k] = state[k]! + change[k]!;
-      return { state, transition, iterations: pass };
+      return { state, transition, iterations: pass, ...(borrowed === undefined ? {} : { inverse: borrowed }) };
+    }
+    if (options.inverse !== undefined && borrowed === options.inverse && pass >= MOST_ON_TRUST) {
+      borrowed = undefined;
+      last = Number.POSITIVE_INFINITY;
+      continue;
     }
     if (borrowed !== undefined) {
       poor = size > CHORD_SHRINK * last ? poor + 1 : 0;

@@ -3,6 +3,7 @@ import { compileNetwork } from "./compile.ts";
 import { evenPlan, Marcher, type Plan, type Trajectory } from "./march.ts";
 import type { Filament, Network, Thermistor } from "./network.ts";
 import { constantLoads, solveConstant } from "./operating-point.ts";
+import { quietStart } from "./quiet-start.ts";
 import { SelfHeating } from "./self-heating.ts";
 import { shoot } from "./shooting.ts";
 import { CircuitError, type SteadyState } from "./solution.ts";
@@ -129,7 +130,8 @@ function periodicSolution(
   const trajectory = marcher.emptyTrajectory(plan);
   const lent = guess?.transition;
   const chord = lent !== undefined && lent.stores === storesOf(circuit) ? { chord: lent.matrix } : {};
-  const { iterations, transition } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory, ...chord });
+  const start = quietStart(marcher, plan, state, tolerance, trajectory, chord) ?? chord;
+  const { iterations, transition } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory, ...start });
   const reductions = plan.stepSeconds.map((step) => marcher.reduction(step));
   return new SteadySolution({
     circuit,

@@ -22,8 +22,8 @@ const filmYear = 1970;
 /** IEC 60062:2016 changed grey from 0.05 to 0.01 %. */
 const greyChangeYear = 2016;
 /** Charts of the 1940s and 1950s give these two the figure itself as the tolerance (reference section 2.1, from-memory). */
-export const earlyTolerances: Readonly<Partial<Record<Colour, number>>> = { orange: 3, yellow: 4 };
-export const earlyToleranceBefore = 1960;
+const earlyTolerances: Readonly<Partial<Record<Colour, number>>> = { orange: 3, yellow: 4 };
+const earlyToleranceBefore = 1960;
 
 interface Scored extends CodeReading {
   score: number;

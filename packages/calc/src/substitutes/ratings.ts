@@ -9,7 +9,7 @@ export const filmVolts = [63, 100, 160, 250, 400, 630, 1000, 1250, 1600, 2000] a
 export const micaVolts = [100, 300, 500, 1000] as const;
 
 /** A rating is used to at most 80 % of it (S59; reference section 9.8). */
-export const voltageMargin = 1.25;
+const voltageMargin = 1.25;
 
 interface Answer {
   ratings: Rating[];

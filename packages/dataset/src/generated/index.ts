@@ -5,5 +5,6 @@ export type * from "./failure-note.ts";
 export type * from "./job.ts";
 export type * from "./report.ts";
 export type * from "./stage.ts";
+export type * from "./table.ts";
 export type * from "./tube.ts";
 export type * from "./worked-example.ts";

@@ -15,10 +15,12 @@ export interface Clearance {
 /**
  * The highest step of bringing-up that no finding forbids. A finding forbids its step and all above. Findings about plans forbid
  * nothing: what stands on the bench is judged. Severity decides where a check names no step: danger forbids even limited current.
+ * A job in which no check found anything to look at, good or bad, clears nothing.
  *
  * @param findings worst first
  */
 export function clearanceOf(findings: readonly Finding[]): Clearance {
+  if (findings.length === 0) return { level: "none", next: "current-limited", holds: [] };
   const holds = findings.flatMap((finding, index): Hold[] => {
     if (finding.life === "planned" || finding.severity === "good") return [];
     const step = finding.holds ?? (finding.severity === "danger" ? "current-limited" : undefined);

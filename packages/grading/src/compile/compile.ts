@@ -31,7 +31,8 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
   const sink: ElementSink = {
     point: (name) => wires.find(name),
     add(element, part, aspect = "main") {
-      if ("nodes" in element && Array.isArray(element.nodes) && element.nodes[0] === element.nodes[1]) {
+      // A source with both leads on one point is a short, and stays for the solver to name.
+      if (element.kind !== "voltage-source" && "nodes" in element && Array.isArray(element.nodes) && element.nodes[0] === element.nodes[1]) {
         notes.push(`${part}: both leads are on ${element.nodes[0]}; it has no effect`);
         return;
       }

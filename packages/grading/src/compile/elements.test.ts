@@ -10,12 +10,21 @@ function compiled(parts: JobPart[], rest: TestJob = {}, condition = "operating")
   return modelOf({ parts, ...rest }, referenceDataset()).compile({ life: "found", condition, line: "design" });
 }
 /** The elements of one part alone, between "a" and "b" unless it says otherwise. */
-const elementsOf = (part: Partial<JobPart> & Pick<JobPart, "kind">, rest: TestJob = {}, condition = "operating"): Element[] =>
-  [...compiled([{ name: "X", between: ["a", "b"], ...part }], rest, condition).network.elements];
+const elementsOf = (part: Partial<JobPart> & Pick<JobPart, "kind">, rest: TestJob = {}, condition = "operating"): Element[] => [
+  ...compiled([{ name: "X", between: ["a", "b"], ...part }], rest, condition).network.elements,
+];
 
 describe("open-circuit volts of a winding", () => {
   const primary: WindingSpec = { id: "primary", points: ["p", "q"], ratedVolts: 117, ohms: 4, ohmsFrom: "marking", centerTapped: false };
-  const hv = (rest: Partial<WindingSpec>): WindingSpec => ({ id: "hv", points: ["a", "c", "b"], ratedVolts: 350, ohms: 200, ohmsFrom: "marking", centerTapped: true, ...rest });
+  const hv = (rest: Partial<WindingSpec>): WindingSpec => ({
+    id: "hv",
+    points: ["a", "c", "b"],
+    ratedVolts: 350,
+    ohms: 200,
+    ohmsFrom: "marking",
+    centerTapped: true,
+    ...rest,
+  });
 
   it("are the rating where it names no current", () => {
     expect(openVolts(hv({}), primary)).toBe(350);
@@ -33,7 +42,10 @@ describe("open-circuit volts of a winding", () => {
 });
 
 describe("a transformer", () => {
-  const windings = { hv: { between: ["a", "ct", "b"], marked: "300-0-300 V", measured: "240 ohm" }, primary: { between: ["p", "q"], marked: "117 V", measured: "5 ohm" } } as unknown as NonNullable<JobPart["windings"]>;
+  const windings = {
+    hv: { between: ["a", "ct", "b"], marked: "300-0-300 V", measured: "240 ohm" },
+    primary: { between: ["p", "q"], marked: "117 V", measured: "5 ohm" },
+  } as unknown as NonNullable<JobPart["windings"]>;
 
   it("comes with its primary first, and a tapped winding as two halves", () => {
     const [element] = compiled([{ name: "T1", kind: "transformer", windings }]).network.elements;
@@ -49,7 +61,13 @@ describe("a transformer", () => {
 
   it("is unsure of its resistances and, but for the primary, of its turns", () => {
     const { uncertain } = compiled([{ name: "T1", kind: "transformer", windings }]);
-    expect(uncertain.map(({ ref }) => ref.parameter).sort()).toEqual(["hv-1.ohms", "hv-1.turns", "hv-2.ohms", "hv-2.turns", "primary.ohms"]);
+    expect(uncertain.map(({ ref }) => ref.parameter).sort()).toEqual([
+      "hv-1.ohms",
+      "hv-1.turns",
+      "hv-2.ohms",
+      "hv-2.turns",
+      "primary.ohms",
+    ]);
   });
 });
 
@@ -69,7 +87,9 @@ describe("loads", () => {
 describe("single parts", () => {
   it("capacitor with what was measured on it", () => {
     const measured = { value: "17 uF", esr: "9 ohm", leakage: "300 kohm" };
-    expect(elementsOf({ kind: "capacitor", marked: "20 uF 450 V", measured })).toMatchObject([{ farads: 17e-6, esrOhms: 9, leakOhms: 300e3 }]);
+    expect(elementsOf({ kind: "capacitor", marked: "20 uF 450 V", measured })).toMatchObject([
+      { farads: 17e-6, esrOhms: 9, leakOhms: 300e3 },
+    ]);
   });
 
   it("capacitor and resistor that are shorted", () => {
@@ -77,37 +97,59 @@ describe("single parts", () => {
     expect(elementsOf({ kind: "resistor", marked: "1 kohm", measured: { condition: "shorted" } })).toMatchObject([{ ohms: 0.5 }]);
   });
 
+  it("choke and rectifier that are shorted, which are then neither", () => {
+    const measured = { condition: "shorted" } as const;
+    expect(elementsOf({ kind: "inductor", marked: "8 H 200 ohm", measured })).toMatchObject([{ kind: "resistor", ohms: 0.5 }]);
+    expect(elementsOf({ kind: "rectifier", type: "1N4007", measured })).toMatchObject([{ kind: "resistor", nodes: ["a", "b"], ohms: 0.5 }]);
+  });
+
   it("potentiometer at mid-track, in halves that may be anything", () => {
     const part = { name: "X", kind: "potentiometer", marked: "500 kohm", pins: { a: "top", wiper: "out", b: "chassis" } } as const;
     const { network, uncertain } = compiled([part]);
-    expect(network.elements).toMatchObject([{ nodes: ["top", "out"], ohms: 250e3 }, { nodes: ["out", "chassis"], ohms: 250e3 }]);
-    expect(uncertain.map(({ minus, plus }) => [minus, plus])).toEqual([[0.5, 0.5], [0.5, 0.5]]);
+    expect(network.elements).toMatchObject([
+      { nodes: ["top", "out"], ohms: 250e3 },
+      { nodes: ["out", "chassis"], ohms: 250e3 },
+    ]);
+    expect(uncertain.map(({ minus, plus }) => [minus, plus])).toEqual([
+      [0.5, 0.5],
+      [0.5, 0.5],
+    ]);
   });
 
   it("fuse, closed switch and lamp in circuit", () => {
     expect(elementsOf({ kind: "fuse", marked: "1 A 250 V" })).toMatchObject([{ kind: "resistor", ohms: 0.15 }]);
     expect(elementsOf({ kind: "switch" })).toMatchObject([{ kind: "resistor", ohms: 0.02 }]);
     // Tungsten cold has a tenth of its hot resistance (from-memory): 6.3 V 0.15 A is 42 ohm hot.
-    expect(elementsOf({ kind: "lamp", marked: "6.3 V 0.15 A" })).toMatchObject([{ kind: "filament", ratedOhms: 42, coldOhms: 4.2, ratedAmps: 0.15 }]);
+    expect(elementsOf({ kind: "lamp", marked: "6.3 V 0.15 A" })).toMatchObject([
+      { kind: "filament", ratedOhms: 42, coldOhms: 4.2, ratedAmps: 0.15 },
+    ]);
   });
 
   it("rectifier with two plates is two diodes to one cathode, weaker by its emission", () => {
     const part = { name: "V1", kind: "rectifier", type: "5Y3GT", pins: { "plate-1": "p1", "plate-2": "p2", cathode: "k" } } as const;
     const [first, second] = compiled([part]).network.elements;
     const [weak] = compiled([{ ...part, measured: { emission: "50 %" } }]).network.elements;
-    expect([first, second]).toMatchObject([{ id: "V1/plate-1", nodes: ["p1", "k"] }, { id: "V1/plate-2", nodes: ["p2", "k"] }]);
+    expect([first, second]).toMatchObject([
+      { id: "V1/plate-1", nodes: ["p1", "k"] },
+      { id: "V1/plate-2", nodes: ["p2", "k"] },
+    ]);
     if (first?.kind !== "vacuum-diode" || weak?.kind !== "vacuum-diode") throw new Error("no vacuum diodes");
     expect(weak.perveance).toBeCloseTo(first.perveance / 2, 12);
   });
 
   it("silicon in the place of a tube is two diodes in the tube's socket", () => {
     const part = { name: "V1", kind: "rectifier", type: "1N4007", pins: { "plate-1": "p1", "plate-2": "p2", cathode: "k" } } as const;
-    expect(compiled([part]).network.elements).toMatchObject([{ kind: "diode", nodes: ["p1", "k"] }, { kind: "diode", nodes: ["p2", "k"] }]);
+    expect(compiled([part]).network.elements).toMatchObject([
+      { kind: "diode", nodes: ["p1", "k"] },
+      { kind: "diode", nodes: ["p2", "k"] },
+    ]);
   });
 
   it("pentode without a screen of its own has it on the plate", () => {
     const part = { name: "V1", kind: "tube", type: "6V6GT", pins: { plate: "p", grid: "g", cathode: "k" } } as const;
-    expect(compiled([part]).network.elements).toMatchObject([{ kind: "pentode", nodes: { plate: "p", screen: "p", grid: "g", cathode: "k" } }]);
+    expect(compiled([part]).network.elements).toMatchObject([
+      { kind: "pentode", nodes: { plate: "p", screen: "p", grid: "g", cathode: "k" } },
+    ]);
   });
 
   it("part taken as it was found, for the sake of comparison", () => {
@@ -126,7 +168,12 @@ describe("the line", () => {
 
   it("is a source of the situation's volts, known to two percent while a reading is taken", () => {
     const { network, uncertain } = compiled(parts);
-    expect(network.elements.find(({ id }) => id === "line")).toMatchObject({ kind: "voltage-source", nodes: ["line hot", "line neutral"], rmsVolts: 120, hertz: 60 });
+    expect(network.elements.find(({ id }) => id === "line")).toMatchObject({
+      kind: "voltage-source",
+      nodes: ["line hot", "line neutral"],
+      rmsVolts: 120,
+      hertz: 60,
+    });
     expect(uncertain.find(({ part }) => part === "line")).toMatchObject({ minus: 0.02, plus: 0.02 });
   });
 

@@ -104,6 +104,8 @@ function addCapacitor(sink: ElementSink, part: Part, state: PartState): void {
 function addInductor(sink: ElementSink, part: Part, state: PartState): void {
   const nodes = pair(sink, state);
   if (nodes === undefined || state.main === undefined) return;
+  const short = shorted(state);
+  if (short !== undefined) return addSmall(sink, part, state, short);
   sink.add({ kind: "inductor", id: part.id, nodes, henries: state.main.value, ...(state.dcr === undefined ? {} : { dcrOhms: state.dcr.value }) }, part.id);
   sink.uncertain({ element: part.id, parameter: "henries" }, state.main.tolerance, part.id);
   if (state.dcr !== undefined) sink.uncertain({ element: part.id, parameter: "dcrOhms" }, state.dcr.tolerance, part.id);
@@ -150,11 +152,16 @@ export function openVolts(winding: WindingSpec, primary: WindingSpec): number {
 function addRectifier(sink: ElementSink, part: Part, state: PartState): void {
   const { device } = state;
   if (device === undefined) return;
+  const short = shorted(state);
   const paths: [string, [string, string] | undefined][] =
     state.pins.cathode === undefined ? [["main", pair(sink, state)]] : ["plate", "plate-1", "plate-2"].filter((pin) => state.pins[pin] !== undefined).map((pin) => [pin, pair(sink, state, pin, "cathode")]);
   for (const [aspect, nodes] of paths) {
     if (nodes === undefined) continue;
     const id = aspect === "main" ? part.id : `${part.id}/${aspect}`;
+    if (short !== undefined) {
+      sink.add({ kind: "resistor", id, nodes, ohms: short }, part.id, aspect);
+      continue;
+    }
     switch (device.kind) {
       case "vacuum-diode":
         sink.add({ kind: "vacuum-diode", id, nodes, perveance: device.perveance * (state.emission ?? 1) }, part.id, aspect);
@@ -218,7 +225,7 @@ function addThermistor(sink: ElementSink, part: Part, state: PartState): void {
   const nodes = pair(sink, state);
   if (nodes === undefined || state.main === undefined) return;
   const r25Ohms = state.main.value;
-  const ratedAmps = state.ratedAmps ?? 1;
+  const ratedAmps = state.ratedAmps === undefined || state.ratedAmps <= 0 ? 1 : state.ratedAmps;
   const deltaWattsPerKelvin = (ratedAmps * ratedAmps * r25Ohms * THERMISTOR.hotShareAtRated) / THERMISTOR.bodyRiseKelvin;
   sink.add({ kind: "thermistor", id: part.id, nodes, r25Ohms, betaKelvin: THERMISTOR.betaKelvin, deltaWattsPerKelvin, tauSeconds: THERMISTOR.tauSeconds }, part.id);
 }

@@ -8,16 +8,25 @@ const transformer = (windings: Record<string, string>): JobPart => ({
   kind: "transformer",
   windings: {
     primary: { between: ["line hot", "line neutral"], marked: "117 V" },
-    ...Object.fromEntries(Object.entries(windings).map(([id, marked]) => [id, { between: [`${id} 1`, `${id} 2`] as [string, string], marked }])),
+    ...Object.fromEntries(
+      Object.entries(windings).map(([id, marked]) => [id, { between: [`${id} 1`, `${id} 2`] as [string, string], marked }]),
+    ),
   },
 });
-const tube = (name: string, type: string): JobPart => ({ name, kind: "tube", type, pins: { plate: "B+", grid: "chassis", cathode: "chassis" } });
+const tube = (name: string, type: string): JobPart => ({
+  name,
+  kind: "tube",
+  type,
+  pins: { plate: "B+", grid: "chassis", cathode: "chassis" },
+});
 
 /** Heaters in the network: where each lies, and its ohms. */
 function heaters(parts: JobPart[], condition = "operating", conditions: NonNullable<TestJob["conditions"]> = {}) {
   const { network } = modelOf({ parts, conditions }, referenceDataset()).compile({ life: "found", condition, line: "actual" });
   return Object.fromEntries(
-    network.elements.flatMap((element) => (element.kind === "resistor" && element.id.endsWith("/heater") ? [[element.id, [element.nodes[0], element.ohms] as const]] : [])),
+    network.elements.flatMap((element) =>
+      element.kind === "resistor" && element.id.endsWith("/heater") ? [[element.id, [element.nodes[0], element.ohms] as const]] : [],
+    ),
   );
 }
 
@@ -28,7 +37,9 @@ describe("heaters", () => {
   });
 
   it("of two sections of a bulb are one heater", () => {
-    expect(Object.keys(heaters([transformer({ heater: "6.3 V 3 A" }), tube("V2A", "6SN7GTB"), tube("V2B", "6SN7GTB")]))).toEqual(["V2/heater"]);
+    expect(Object.keys(heaters([transformer({ heater: "6.3 V 3 A" }), tube("V2A", "6SN7GTB"), tube("V2B", "6SN7GTB")]))).toEqual([
+      "V2/heater",
+    ]);
   });
 
   // Published: 12AX7 12.6 V 0.15 A in series, 6.3 V 0.3 A with its halves in parallel.
@@ -70,7 +81,10 @@ describe("heaters", () => {
     windings.primary!.measured = "0.01 ohm";
     windings.heater!.measured = "0.5 ohm";
     const model = modelOf({ parts, chassis: { line: { designVolts: "117 V", hertz: 60, actualVolts: "117 V" } } }, referenceDataset());
-    const seen = model.predict({ life: "found", condition: "operating", line: "actual" }, { quantity: "ac-volts", at: "heater 1", to: "heater 2" });
+    const seen = model.predict(
+      { life: "found", condition: "operating", line: "actual" },
+      { quantity: "ac-volts", at: "heater 1", to: "heater 2" },
+    );
     // 6.3 V behind 0.5 ohm into 6.3 V / 0.9 A = 7 ohm.
     expect(seen?.nominal).toBeCloseTo((6.3 * 7) / 7.5, 3);
   });

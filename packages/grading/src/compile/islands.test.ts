@@ -4,7 +4,13 @@ import { floatingWindings, stackedCapacitors } from "./islands.ts";
 
 const line: Element = { kind: "voltage-source", id: "line", nodes: ["hot", "neutral"], rmsVolts: 120, hertz: 60 };
 const resistor = (id: string, a: string, b: string): Element => ({ kind: "resistor", id, nodes: [a, b], ohms: 1000 });
-const capacitor = (id: string, a: string, b: string, leakOhms?: number): Element => ({ kind: "capacitor", id, nodes: [a, b], farads: 1e-6, ...(leakOhms === undefined ? {} : { leakOhms }) });
+const capacitor = (id: string, a: string, b: string, leakOhms?: number): Element => ({
+  kind: "capacitor",
+  id,
+  nodes: [a, b],
+  farads: 1e-6,
+  ...(leakOhms === undefined ? {} : { leakOhms }),
+});
 const transformer = (...pairs: [string, string][]): Element => ({
   kind: "transformer",
   id: "T1",
@@ -13,7 +19,10 @@ const transformer = (...pairs: [string, string][]): Element => ({
 
 describe("points to tie to the reference", () => {
   it("are one for each island that only a core couples", () => {
-    const ties = floatingWindings([line, transformer(["hot", "neutral"], ["a", "chassis"], ["h1", "h2"]), resistor("R", "a", "chassis")], "chassis");
+    const ties = floatingWindings(
+      [line, transformer(["hot", "neutral"], ["a", "chassis"], ["h1", "h2"]), resistor("R", "a", "chassis")],
+      "chassis",
+    );
     expect(ties).toHaveLength(2);
     expect(ties.some((point) => ["hot", "neutral"].includes(point))).toBe(true);
     expect(ties.some((point) => ["h1", "h2"].includes(point))).toBe(true);
@@ -42,7 +51,9 @@ describe("points to tie to the reference", () => {
   });
 
   it("are none for a floating point that no transformer reaches: that is a wiring error, for the solver to name", () => {
-    expect(floatingWindings([line, resistor("R1", "hot", "neutral"), resistor("R2", "neutral", "chassis"), resistor("R3", "x", "y")], "chassis")).toEqual([]);
+    expect(
+      floatingWindings([line, resistor("R1", "hot", "neutral"), resistor("R2", "neutral", "chassis"), resistor("R3", "x", "y")], "chassis"),
+    ).toEqual([]);
   });
 });
 

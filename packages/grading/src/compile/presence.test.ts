@@ -15,7 +15,12 @@ it.each([
   expect(bulbOf(name)).toBe(bulb);
 });
 
-const tube = (name: string, type = "12AX7"): JobPart => ({ name, kind: "tube", type, pins: { plate: `${name} plate`, grid: "chassis", cathode: "chassis" } });
+const tube = (name: string, type = "12AX7"): JobPart => ({
+  name,
+  kind: "tube",
+  type,
+  pins: { plate: `${name} plate`, grid: "chassis", cathode: "chassis" },
+});
 const feed = (name: string): JobPart => ({ name: `R ${name}`, kind: "resistor", marked: "100 kohm", between: ["B+", `${name} plate`] });
 
 const parts: JobPart[] = [
@@ -62,7 +67,9 @@ describe("switches", () => {
       { name: "S1", kind: "switch", between: ["a", "b"], ...part },
       { name: "R1", kind: "resistor", marked: "1 kohm", between: ["b", "chassis"] },
     ];
-    return modelOf({ parts: all, conditions }).compile({ life: "found", condition, line: "actual" }).network.elements.some(({ id }) => id === "S1");
+    return modelOf({ parts: all, conditions })
+      .compile({ life: "found", condition, line: "actual" })
+      .network.elements.some(({ id }) => id === "S1");
   };
 
   it("are closed unless somebody says so", () => {

@@ -5,23 +5,44 @@ import { Wires } from "./wires.ts";
 
 describe("Wires", () => {
   it("gives joined points one name, the first's, through any number of joins", () => {
-    const wires = new Wires();
+    const wires = new Wires("chassis");
     wires.join("a", "b");
     wires.join("c", "d");
     wires.join("b", "c");
     expect(["a", "b", "c", "d", "e"].map((point) => wires.find(point))).toEqual(["a", "a", "a", "a", "e"]);
   });
 
+  it("keeps the reference's name wherever it is joined, first or second", () => {
+    const wires = new Wires("chassis");
+    wires.join("earth", "chassis");
+    wires.join("chassis", "tag");
+    wires.join("lug", "tag");
+    expect(["earth", "chassis", "tag", "lug"].map((point) => wires.find(point))).toEqual(["chassis", "chassis", "chassis", "chassis"]);
+  });
+
   it("stands a loop of wires", () => {
-    const wires = new Wires();
-    for (const [a, b] of [["a", "b"], ["b", "c"], ["c", "a"], ["a", "a"]] as const) wires.join(a, b);
+    const wires = new Wires("chassis");
+    for (const [a, b] of [
+      ["a", "b"],
+      ["b", "c"],
+      ["c", "a"],
+      ["a", "a"],
+    ] as const)
+      wires.join(a, b);
     expect(wires.find("c")).toBe("a");
   });
 });
 
 /** A cord on a set with a transformer; the network's name of each point. */
 function names(cord: string, more: JobPart[] = []) {
-  const pins = { "hot-in": "line hot", "hot-out": "h", "neutral-in": "line neutral", "neutral-out": "n", "earth-in": "earth", "earth-out": "chassis" };
+  const pins = {
+    "hot-in": "line hot",
+    "hot-out": "h",
+    "neutral-in": "line neutral",
+    "neutral-out": "n",
+    "earth-in": "earth",
+    "earth-out": "chassis",
+  };
   const parts: JobPart[] = [
     { name: "W1", kind: "cord", marked: cord, pins },
     { name: "R1", kind: "resistor", marked: "100 ohm", between: ["h", "n"] },
@@ -89,7 +110,13 @@ describe("cords and wires in a network", () => {
       ],
     });
     const joined = (fuse: object, life: "designed" | "found" | "restored") => {
-      const model = modelOf({ stages: [{ id: "s", template: "feed", bind: { supply: "S" }, parts: { fuse } }], parts: [{ name: "BT", kind: "battery", marked: "9 V", between: ["S", "chassis"] }] }, datasetWith(template));
+      const model = modelOf(
+        {
+          stages: [{ id: "s", template: "feed", bind: { supply: "S" }, parts: { fuse } }],
+          parts: [{ name: "BT", kind: "battery", marked: "9 V", between: ["S", "chassis"] }],
+        },
+        datasetWith(template),
+      );
       const compiled = model.compile({ life, condition: "operating", line: "actual" });
       return compiled.pointOf("S") === compiled.pointOf("s:mid");
     };

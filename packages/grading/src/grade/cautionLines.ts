@@ -15,7 +15,8 @@ export function cautionLines(model: ChassisModel, findings: readonly Finding[]):
   for (const caution of cautions.values()) if (caution.always === true) call(caution.id);
   if (model.isolation === "transformerless") call("transformerless-live-chassis", "transformerless chassis");
   for (const stage of model.stages) for (const id of stage.template.cautions) call(id, stage.title);
-  for (const finding of findings) if (finding.severity !== "good") for (const id of finding.cautions) call(id, finding.part ?? finding.point ?? finding.title);
+  for (const finding of findings)
+    if (finding.severity !== "good") for (const id of finding.cautions) call(id, finding.part ?? finding.point ?? finding.title);
   return [...because]
     .flatMap(([id, reasons]) => {
       const caution = cautions.get(id);

@@ -1,5 +1,5 @@
-import type { Report } from "@underchassis/dataset";
 import { formatQuantity } from "@underchassis/calc";
+import type { Report } from "@underchassis/dataset";
 import { LINE } from "../compile/compile.ts";
 import type { ChassisModel, Condition, Life, Part, PartState, Situation, Solved } from "../model/index.ts";
 
@@ -19,7 +19,13 @@ function changeLine(model: ChassisModel, part: Part): ChangeLine {
   const after: Life = planned ? "planned" : "restored";
   const now = part.lives[after];
   const was = part.lives.found;
-  const what = !was.present ? "added" : !now.present ? "removed" : part.change === "moved" || part.asWritten.fitted === "moved" ? "moved" : "replaced";
+  const what = !was.present
+    ? "added"
+    : !now.present
+      ? "removed"
+      : part.change === "moved" || part.asWritten.fitted === "moved"
+        ? "moved"
+        : "replaced";
   return {
     part: part.name,
     title: part.title,
@@ -35,8 +41,15 @@ function changeLine(model: ChassisModel, part: Part): ChangeLine {
 /** Whether a change makes no difference to a simulation: same value within a percent, same place, same device. */
 function electricallySame(was: PartState, now: PartState): boolean {
   if (was.present !== now.present || JSON.stringify([was.pins, was.windings]) !== JSON.stringify([now.pins, now.windings])) return false;
-  const near = (a: number | undefined, b: number | undefined) => a === b || (a !== undefined && b !== undefined && Math.abs(a - b) <= 0.01 * Math.abs(a));
-  return near(was.main?.value, now.main?.value) && near(was.dcr?.value, now.dcr?.value) && near(was.leak?.value, now.leak?.value) && was.type === now.type && was.earthed === now.earthed;
+  const near = (a: number | undefined, b: number | undefined) =>
+    a === b || (a !== undefined && b !== undefined && Math.abs(a - b) <= 0.01 * Math.abs(a));
+  return (
+    near(was.main?.value, now.main?.value) &&
+    near(was.dcr?.value, now.dcr?.value) &&
+    near(was.leak?.value, now.leak?.value) &&
+    was.type === now.type &&
+    was.earthed === now.earthed
+  );
 }
 
 function effectsOf(model: ChassisModel, part: Part, life: Life): Effect[] {
@@ -83,7 +96,10 @@ function pointEffects(model: ChassisModel, part: Part, life: Life, condition: Co
   const effects: Effect[] = [];
   for (const point of points) {
     if (carriesAlternating(pair.after, point) || carriesAlternating(pair.coarseBefore, point)) continue;
-    for (const [label, quantity] of [[`${point}, DC`, "dc-volts"], [`${point}, ripple peak to peak`, "ripple-volts"]] as const) {
+    for (const [label, quantity] of [
+      [`${point}, DC`, "dc-volts"],
+      [`${point}, ripple peak to peak`, "ripple-volts"],
+    ] as const) {
       const read = (solved: Solved): number | null => {
         if (!solved.ok) return null;
         const name = solved.compiled.pointOf(point);
@@ -113,7 +129,15 @@ function elementEffects(model: ChassisModel, part: Part, condition: Condition, p
     const read = (solved: Solved): number | null => (solved.ok ? (solved.steady.elements.get(element)?.[key] ?? null) : null);
     const [a, b] = beforeAndAfter(pair, read);
     if (!noticeable(a, b, 1e-4)) return;
-    effects.push({ label, unit: "A", condition: condition.id, before: a, after: b, ...(limit === undefined ? {} : { limit }), ...(limitSource === undefined ? {} : { limitSource }) });
+    effects.push({
+      label,
+      unit: "A",
+      condition: condition.id,
+      before: a,
+      after: b,
+      ...(limit === undefined ? {} : { limit }),
+      ...(limitSource === undefined ? {} : { limitSource }),
+    });
   };
   if (after.ok) {
     const seen = new Set<string>();
@@ -139,7 +163,8 @@ function describeState(part: Part, state: PartState, written: string | undefined
   if (written !== undefined) return `${written}${measured}`;
   if (state.type !== undefined) return state.type;
   if (state.main !== undefined) {
-    const dimension = part.kind === "capacitor" ? "capacitance" : part.kind === "inductor" ? "inductance" : part.kind === "fuse" ? "current" : "resistance";
+    const dimension =
+      part.kind === "capacitor" ? "capacitance" : part.kind === "inductor" ? "inductance" : part.kind === "fuse" ? "current" : "resistance";
     return formatQuantity(state.main.value, dimension);
   }
   return part.kind;

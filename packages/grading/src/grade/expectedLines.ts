@@ -19,7 +19,8 @@ function mainPoints(model: ChassisModel): Map<string, string | undefined> {
       if (point !== undefined && !points.has(point)) points.set(point, stage.id);
     }
   }
-  for (const reading of model.readings) if (reading.quantity.endsWith("volts") && !points.has(reading.at)) points.set(reading.at, undefined);
+  for (const reading of model.readings)
+    if (reading.quantity.endsWith("volts") && !points.has(reading.at)) points.set(reading.at, undefined);
   if (points.size === 0) for (const [point, parts] of model.points) if (parts.length > 1) points.set(point, undefined);
   points.delete(model.reference);
   return points;
@@ -32,10 +33,11 @@ const WORTH_VOLTS = 0.05;
 export function expectedLines(model: ChassisModel): ExpectedLine[] {
   const lines: ExpectedLine[] = [];
   const seen = new Set<SteadyState>();
-  for (const condition of poweredConditions(model)) {
+  // Standby without a standby switch is operating again, and goes by that name.
+  const isStandby = ({ like }: { like: string }) => Number(like === "standby");
+  for (const condition of poweredConditions(model).sort((a, b) => isStandby(a) - isStandby(b))) {
     const situation = { life: "restored", condition: condition.id, line: "actual" } as const;
     const solved = model.solve(situation);
-    // Standby without a standby switch is operating again.
     if (!solved.ok || seen.has(solved.steady)) continue;
     seen.add(solved.steady);
     for (const [point, stage] of mainPoints(model)) {
@@ -46,7 +48,12 @@ export function expectedLines(model: ChassisModel): ExpectedLine[] {
       // Ends of windings and the line side carry alternating voltage; their mean says nothing.
       if (figures !== undefined && figures.acRmsVolts > Math.abs(prediction.nominal)) continue;
       const read = model.readings.find(
-        (reading) => reading.life === "restored" && reading.at === point && reading.to === model.reference && reading.condition === condition.id && reading.quantity === "dc-volts",
+        (reading) =>
+          reading.life === "restored" &&
+          reading.at === point &&
+          reading.to === model.reference &&
+          reading.condition === condition.id &&
+          reading.quantity === "dc-volts",
       );
       lines.push({
         point,

@@ -2,12 +2,12 @@ import type { Dataset, Report } from "@underchassis/dataset";
 import { allChecks } from "../checks/allChecks.ts";
 import { clearanceOf } from "../clearance/clearance.ts";
 import { MEANINGS } from "../clearance/meanings.ts";
-import { loadJob } from "../job/loadJob.ts";
 import type { JobFiles } from "../job/loadedJob.ts";
-import { type ChassisModel, CLEARANCES, type Diagnostic, SEVERITIES } from "../model/index.ts";
+import { loadJob } from "../job/loadJob.ts";
+import { type ChassisModel, CLEARANCES, type Diagnostic, type Finding, SEVERITIES } from "../model/index.ts";
 import { resolveJob } from "../resolve/resolveJob.ts";
-import { chassisModel } from "../simulate/simulator.ts";
 import { simulationFaults } from "../simulate/simulationFaults.ts";
+import { chassisModel } from "../simulate/simulator.ts";
 import { cautionLines } from "./cautionLines.ts";
 import { changeLines } from "./changeLines.ts";
 import { expectedLines } from "./expectedLines.ts";
@@ -33,7 +33,9 @@ export function gradeJob(files: JobFiles, dataset: Dataset, options: { toolVersi
   return { ok: true, report: reportOf(built.model, built.warnings, built.notes, options.toolVersion, built.writtenFor) };
 }
 
-type Built = { ok: true; model: ChassisModel; warnings: Diagnostic[]; notes: readonly string[]; writtenFor: string | undefined } | { ok: false; diagnostics: Diagnostic[] };
+type Built =
+  | { ok: true; model: ChassisModel; warnings: Diagnostic[]; notes: readonly string[]; writtenFor: string | undefined }
+  | { ok: false; diagnostics: Diagnostic[] };
 
 /** Reads, resolves and compiles a job into a chassis model that can be simulated. */
 export function buildModel(files: JobFiles, dataset: Dataset): Built {
@@ -47,7 +49,13 @@ export function buildModel(files: JobFiles, dataset: Dataset): Built {
   return { ok: true, model, warnings: loaded.warnings, notes: loaded.job.job.notes ?? [], writtenFor: loaded.job.job.datasetVersion };
 }
 
-function reportOf(model: ChassisModel, warnings: readonly Diagnostic[], notes: readonly string[], version: string, writtenFor: string | undefined): Report {
+function reportOf(
+  model: ChassisModel,
+  warnings: readonly Diagnostic[],
+  notes: readonly string[],
+  version: string,
+  writtenFor: string | undefined,
+): Report {
   const runs = runChecks(model, allChecks);
   const findings = sortFindings(runs.flatMap((run) => run.findings));
   const clearance = clearanceOf(findings);
@@ -83,9 +91,15 @@ function reportOf(model: ChassisModel, warnings: readonly Diagnostic[], notes: r
       meaning: MEANINGS[clearance.level],
       holds: clearance.holds,
       notMade: [...failed.map((run) => `${run.check.title}: ${run.failure}`), ...unmade(findings)],
-      steps: CLEARANCES.map((level) => ({ level, reached: CLEARANCES.indexOf(level) <= CLEARANCES.indexOf(clearance.level), text: MEANINGS[level] })),
+      steps: CLEARANCES.map((level) => ({
+        level,
+        reached: CLEARANCES.indexOf(level) <= CLEARANCES.indexOf(clearance.level),
+        text: MEANINGS[level],
+      })),
     },
-    counts: Object.fromEntries(SEVERITIES.map((severity) => [severity, findings.filter((finding) => finding.severity === severity).length])) as unknown as Report["counts"],
+    counts: Object.fromEntries(
+      SEVERITIES.map((severity) => [severity, findings.filter((finding) => finding.severity === severity).length]),
+    ) as unknown as Report["counts"],
     findings: findings as unknown as Report["findings"],
     stages: stageLines(model, findings),
     readings: readingLines(model),
@@ -94,13 +108,23 @@ function reportOf(model: ChassisModel, warnings: readonly Diagnostic[], notes: r
     order: orderLines(findings),
     next: nextSteps(model, findings, clearance),
     checks: runs.map(checkLine),
-    sources: sourceLines(model, findings, cautions.map(({ id }) => id)),
-    warnings: warnings.map(({ message, file, line, column }) => ({ message, file, ...(line === undefined ? {} : { line }), ...(column === undefined ? {} : { column }) })),
+    sources: sourceLines(
+      model,
+      findings,
+      cautions.map(({ id }) => id),
+    ),
+    warnings: warnings.map(({ message, file, line, column }) => ({
+      message,
+      file,
+      ...(line === undefined ? {} : { line }),
+      ...(column === undefined ? {} : { column }),
+    })),
   };
 }
 
 /** Checks that could not be made for want of a measurement, one line each. */
 function unmade(findings: readonly { severity: string; title: string }[]): string[] {
+  if (findings.length === 0) return ["Nothing in this job gave any check something to look at"];
   return [...new Set(findings.filter((finding) => finding.severity === "unmeasured").map((finding) => finding.title))];
 }
 

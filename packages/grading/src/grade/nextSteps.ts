@@ -8,19 +8,22 @@ type Step = Report["next"][number];
 /** What is done at each step once nothing holds it. */
 const BRING_UP: Record<Exclude<ClearanceLevel, "none">, { action: string; why: string; condition: string; cautions: string[] }> = {
   "current-limited": {
-    action: "Bring it up through a current limiter (series lamp or current-limited variable supply), tubes out except rectifiers, one hand, clip leads only with the plug out",
+    action:
+      "Bring it up through a current limiter (series lamp or current-limited variable supply), tubes out except rectifiers, one hand, clip leads only with the plug out",
     why: "A short that no measurement showed then lights the lamp and not the transformer.",
     condition: "tubes-out",
     cautions: ["first-power-limited", "high-voltage-stored-charge", "one-hand-rule"],
   },
   "full-line": {
-    action: "Run it on the full line, all tubes in, and read the main points within the first minutes; switch off when one is outside its window",
+    action:
+      "Run it on the full line, all tubes in, and read the main points within the first minutes; switch off when one is outside its window",
     why: "Only the loaded chassis shows leakage, gas and wrong bias.",
     condition: "operating",
     cautions: ["high-voltage-stored-charge", "one-hand-rule", "hot-surfaces"],
   },
   service: {
-    action: "Run it for some hours on the normal line, read the main points again, check the touch current with the plug both ways where it fits, complete the record, and hand it back with this report",
+    action:
+      "Run it for some hours on the normal line, read the main points again, check the touch current with the plug both ways where it fits, complete the record, and hand it back with this report",
     why: "Parts that fail early do so in the first hours; the next person needs the record.",
     condition: "operating",
     cautions: ["hot-chassis-test", "line-wiring-licensed"],
@@ -39,7 +42,12 @@ export function nextSteps(model: ChassisModel, findings: readonly Finding[], cle
     const finding = findings[hold.finding];
     if (finding === undefined || said.has(finding.action)) continue;
     said.add(finding.action);
-    steps.push({ action: `${finding.part ?? finding.point ?? finding.stage ?? ""}: ${finding.action}`.replace(/^: /, ""), why: finding.title, cautions: [...finding.cautions], step: hold.step });
+    steps.push({
+      action: `${finding.part ?? finding.point ?? finding.stage ?? ""}: ${finding.action}`.replace(/^: /, ""),
+      why: finding.title,
+      cautions: [...finding.cautions],
+      step: hold.step,
+    });
   }
   if (clearance.level !== "none") {
     const { action, why, condition, cautions } = BRING_UP[clearance.level];
@@ -52,13 +60,19 @@ export function nextSteps(model: ChassisModel, findings: readonly Finding[], cle
 /** The highest direct voltages of the chassis with their windows, in a line: what to look for first. */
 function expectations(model: ChassisModel, condition: string): string {
   const situation = { life: "restored", condition, line: "actual" } as const;
-  const points = new Set(model.stages.filter(({ template }) => template.family === "supply").flatMap((stage) => Object.entries(stage.points).flatMap(([id, point]) => (/b-plus|bias|regulated|out/.test(id) ? [point] : []))));
+  const points = new Set(
+    model.stages
+      .filter(({ template }) => template.family === "supply")
+      .flatMap((stage) => Object.entries(stage.points).flatMap(([id, point]) => (/b-plus|bias|regulated|out/.test(id) ? [point] : []))),
+  );
   points.delete(model.reference);
   return [...points]
     .flatMap((point) => {
       const prediction = model.predict(situation, { quantity: "dc-volts", at: point, to: model.reference });
       if (prediction === undefined || Math.abs(prediction.nominal) < 1) return [];
-      return [`${point} ${formatQuantity(prediction.nominal, "voltage")} (${formatQuantity(prediction.low, "voltage")} to ${formatQuantity(prediction.high, "voltage")})`];
+      return [
+        `${point} ${formatQuantity(prediction.nominal, "voltage")} (${formatQuantity(prediction.low, "voltage")} to ${formatQuantity(prediction.high, "voltage")})`,
+      ];
     })
     .slice(0, 6)
     .join(", ");

@@ -8,7 +8,10 @@ export const FAR_SIGMAS = 4;
 /** What the chassis in the reading's own life should have shown on this meter at that line voltage. */
 export function predictReading(model: ChassisModel, reading: Reading): Prediction | undefined {
   const line = reading.lineVolts ?? "actual";
-  return model.predict({ life: reading.life, condition: reading.condition, line }, reading, { ohms: reading.loadOhms, accuracy: reading.meter.accuracy });
+  return model.predict({ life: reading.life, condition: reading.condition, line }, reading, {
+    ohms: reading.loadOhms,
+    accuracy: reading.meter.accuracy,
+  });
 }
 
 export type Verdict = ReportReadingLine["verdict"];
@@ -30,8 +33,13 @@ const finite = (value: number | undefined): number | null => (value === undefine
 export function readingLines(model: ChassisModel): ReportReadingLine[] {
   return model.readings.map((reading) => {
     const prediction = predictReading(model, reading);
-    const deviation = prediction === undefined || !Number.isFinite(prediction.sigma) || prediction.sigma === 0 ? undefined : (reading.value - prediction.nominal) / prediction.sigma;
-    const stage = model.stages.find((candidate) => Object.values(candidate.points).includes(reading.at) || Object.values(candidate.parts).includes(reading.at));
+    const deviation =
+      prediction === undefined || !Number.isFinite(prediction.sigma) || prediction.sigma === 0
+        ? undefined
+        : (reading.value - prediction.nominal) / prediction.sigma;
+    const stage = model.stages.find(
+      (candidate) => Object.values(candidate.points).includes(reading.at) || Object.values(candidate.parts).includes(reading.at),
+    );
     return {
       at: reading.at,
       to: reading.to,
@@ -48,7 +56,10 @@ export function readingLines(model: ChassisModel): ReportReadingLine[] {
       ...(reading.published === undefined || !Number.isFinite(reading.published.high) ? {} : { publishedHigh: reading.published.high }),
       verdict: verdictOf(reading, prediction),
       ...(deviation === undefined || !Number.isFinite(deviation) ? {} : { deviation }),
-      contributors: (prediction?.contributors ?? []).filter(({ share }) => share >= 0.01).slice(0, 3).map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
+      contributors: (prediction?.contributors ?? [])
+        .filter(({ share }) => share >= 0.01)
+        .slice(0, 3)
+        .map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
       ...(stage === undefined ? {} : { stage: stage.id }),
       ...(reading.note === undefined ? {} : { note: reading.note }),
       location: reading.location,

@@ -21,7 +21,10 @@ export function runChecks(model: ChassisModel, checks: readonly Check[]): CheckR
 /** Worst first; within a severity the ones that hold the earliest step, then as the checks and parts come. */
 export function sortFindings(findings: readonly Finding[]): Finding[] {
   const holdRank = { "current-limited": 0, "full-line": 1, service: 2 } as const;
-  const rank = (finding: Finding) => SEVERITIES.indexOf(finding.severity) * 10 + (finding.life === "planned" ? 5 : 0) + (finding.holds === undefined ? 3 : holdRank[finding.holds]);
+  const rank = (finding: Finding) =>
+    SEVERITIES.indexOf(finding.severity) * 10 +
+    (finding.life === "planned" ? 5 : 0) +
+    (finding.holds === undefined ? 3 : holdRank[finding.holds]);
   return findings
     .map((finding, index) => ({ finding, index }))
     .sort((a, b) => rank(a.finding) - rank(b.finding) || a.index - b.index)

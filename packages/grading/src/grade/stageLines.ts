@@ -18,7 +18,12 @@ export function stageLines(model: ChassisModel, findings: readonly Finding[]): S
   const loose = [...model.parts.values()].filter((part) => part.stage === undefined || !known.has(part.stage));
   const rest = indices(findings, (finding) => finding.stage === undefined || !known.has(finding.stage));
   if (loose.length > 0 || rest.length > 0) {
-    lines.push({ id: "chassis", title: model.stages.length === 0 ? "The chassis" : "The rest of the chassis", parts: loose.map((part) => partLine(model, part, findings)), findings: rest });
+    lines.push({
+      id: "chassis",
+      title: model.stages.length === 0 ? "The chassis" : "The rest of the chassis",
+      parts: loose.map((part) => partLine(model, part, findings)),
+      findings: rest,
+    });
   }
   return lines;
 }
@@ -53,7 +58,9 @@ function partLine(model: ChassisModel, part: Part, findings: readonly Finding[])
 /** The worst that is said of a part; `unmeasured` when nothing is said and nobody measured it. */
 function severityOf(part: Part, findings: readonly Finding[]): Severity {
   if (!part.lives.restored.present) return part.lives.planned.present ? plannedSeverity(part, findings) : "good";
-  const own = findings.filter((finding) => finding.part === part.id && finding.life !== "planned").map(({ severity }) => SEVERITIES.indexOf(severity));
+  const own = findings
+    .filter((finding) => finding.part === part.id && finding.life !== "planned")
+    .map(({ severity }) => SEVERITIES.indexOf(severity));
   if (own.length > 0) return SEVERITIES[Math.min(...own)] ?? "good";
   return part.measured === undefined && part.fittedMeasured === undefined && (part.advice?.measure.length ?? 0) > 0 ? "unmeasured" : "good";
 }
@@ -63,6 +70,12 @@ function placeOf(part: Part): string {
   if (state.windings !== undefined) return state.windings.map((winding) => `${winding.id}: ${winding.points.join(" - ")}`).join("; ");
   const pins = Object.entries(state.pins);
   if (pins.length === 2 && state.pins.a !== undefined) return `${state.pins.a} - ${state.pins.b}`;
+  const through = pins.flatMap(([pin, point]) => {
+    const out = pin.endsWith("-in") ? state.pins[pin.replace(/in$/, "out")] : undefined;
+    return out === undefined ? [] : [`${point} -> ${out}`];
+  });
+  // Conductors that only pass through, as in a cord: where each comes from and goes says it all.
+  if (through.length * 2 === pins.length && through.length > 0) return through.join(", ");
   return pins.map(([pin, point]) => `${pin} ${point}`).join(", ");
 }
 

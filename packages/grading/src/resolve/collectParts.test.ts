@@ -87,7 +87,10 @@ describe("parts of a stage", () => {
   });
 
   it("have an optional winding only where the job names it, and drop one that is absent", () => {
-    const ids = (stage: Partial<Stage> = {}) => build(stage).parts.get("f.heaters")!.lives.designed.windings!.map(({ id }) => id);
+    const ids = (stage: Partial<Stage> = {}) =>
+      build(stage)
+        .parts.get("f.heaters")!
+        .lives.designed.windings!.map(({ id }) => id);
     expect(ids()).toEqual(["primary"]);
     expect(ids({ parts: { heaters: { windings: { lamp: {} } } } })).toEqual(["primary", "lamp"]);
     expect(ids({ parts: { heaters: { windings: { lamp: { marked: "6.3 V" }, primary: { absent: true } } } } })).toEqual(["lamp"]);

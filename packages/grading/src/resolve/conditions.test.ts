@@ -13,7 +13,11 @@ describe("conditions", () => {
   });
 
   it("of the job's own start from operating, or from the one that they are like", () => {
-    const conditions = conditionsOf({ receive: { title: "receiving" }, cool: { like: "cold", tubes: "none" }, pulled: { like: "tubes-out" } });
+    const conditions = conditionsOf({
+      receive: { title: "receiving" },
+      cool: { like: "cold", tubes: "none" },
+      pulled: { like: "tubes-out" },
+    });
     expect(conditions.get("receive")).toMatchObject({ like: "operating", title: "receiving", powered: true, tubes: "all" });
     expect(conditions.get("cool")).toMatchObject({ like: "cold", title: "cool", powered: false, tubes: "none" });
     expect(conditions.get("pulled")).toMatchObject({ tubes: "rectifiers", powered: true });

@@ -7,13 +7,29 @@ const lineOf = (line: Line) => modelOf({ chassis: { line } }).line;
 describe("the line", () => {
   // ANSI C84.1 range A: 120 V +-5 %. IEC 60038: 230 V +-10 %.
   it.each([
-    [{ designVolts: "117 V", hertz: 60 }, { designVolts: 117, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" }],
-    [{ designVolts: "105 V", hertz: 60 }, { designVolts: 105, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" }],
-    [{ designVolts: "240 V", hertz: 50 }, { designVolts: 240, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" }],
-    [{ designVolts: "220 V", hertz: 50 }, { designVolts: 220, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" }],
+    [
+      { designVolts: "117 V", hertz: 60 },
+      { designVolts: 117, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" },
+    ],
+    [
+      { designVolts: "105 V", hertz: 60 },
+      { designVolts: 105, actualVolts: 120, lowVolts: 114, highVolts: 126, source: "ansi-c84-1" },
+    ],
+    [
+      { designVolts: "240 V", hertz: 50 },
+      { designVolts: 240, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" },
+    ],
+    [
+      { designVolts: "220 V", hertz: 50 },
+      { designVolts: 220, actualVolts: 230, lowVolts: 207, highVolts: 253, source: "iec-60038" },
+    ],
   ] as const)("of %o is today's system's", (line, expected) => {
     const { designVolts, actualVolts, lowVolts, highVolts, source } = lineOf(line);
-    expect({ designVolts, actualVolts, source }).toEqual({ designVolts: expected.designVolts, actualVolts: expected.actualVolts, source: expected.source });
+    expect({ designVolts, actualVolts, source }).toEqual({
+      designVolts: expected.designVolts,
+      actualVolts: expected.actualVolts,
+      source: expected.source,
+    });
     expect(lowVolts).toBeCloseTo(expected.lowVolts, 9);
     expect(highVolts).toBeCloseTo(expected.highVolts, 9);
   });
@@ -33,7 +49,11 @@ describe("the line", () => {
 
   it("has the usual points, or the job's", () => {
     expect(lineOf({ designVolts: "117 V", hertz: 60 })).toMatchObject({ hot: "line hot", neutral: "line neutral", earth: "earth" });
-    expect(lineOf({ designVolts: "117 V", hertz: 60, hot: "L", neutral: "N", earth: "PE" })).toMatchObject({ hot: "L", neutral: "N", earth: "PE" });
+    expect(lineOf({ designVolts: "117 V", hertz: 60, hot: "L", neutral: "N", earth: "PE" })).toMatchObject({
+      hot: "L",
+      neutral: "N",
+      earth: "PE",
+    });
   });
 
   it.each([

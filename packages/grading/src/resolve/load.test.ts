@@ -1,7 +1,8 @@
 import { expect, it } from "vitest";
 import { modelOf } from "../testing/model.ts";
 
-const stateOf = (marked: string) => modelOf({ parts: [{ name: "L", kind: "load", between: ["B+", "chassis"], marked }] }).parts.get("L")!.lives.designed;
+const stateOf = (marked: string) =>
+  modelOf({ parts: [{ name: "L", kind: "load", between: ["B+", "chassis"], marked }] }).parts.get("L")!.lives.designed;
 
 // A load with a voltage draws less when the supply sags: R = V / I, R = V^2 / P.
 it.each([

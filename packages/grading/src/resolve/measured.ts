@@ -44,7 +44,7 @@ export function resolveMeasured(context: ResolveContext, kind: PartKind, written
     ...(dcrOhms === undefined ? {} : { dcrOhms }),
     ...(emission === undefined ? {} : { emission }),
     ...(written.condition === undefined ? {} : { condition: written.condition }),
-    accuracy: meters.get(written.meter ?? "")?.accuracy ?? DEFAULT_MEASUREMENT_ERROR,
+    accuracy: (written.meter === undefined ? undefined : meters.get(written.meter)?.accuracy) ?? DEFAULT_MEASUREMENT_ERROR,
     asWritten: summary(written),
     location: context.job.locate(path),
   };

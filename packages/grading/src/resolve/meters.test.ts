@@ -55,7 +55,11 @@ describe("meters", () => {
 describe("readings", () => {
   it("count from the reference, operating, as found, unless they say otherwise", () => {
     expect(readingOf({})).toMatchObject({ to: "chassis", condition: "operating", life: "found", value: 100, asWritten: "100 V", index: 0 });
-    expect(readingOf({ to: "A", condition: "standby", life: "restored" })).toMatchObject({ to: "A", condition: "standby", life: "restored" });
+    expect(readingOf({ to: "A", condition: "standby", life: "restored" })).toMatchObject({
+      to: "A",
+      condition: "standby",
+      life: "restored",
+    });
     expect(readingOf({ quantity: "ohms", value: "2M" })).toMatchObject({ condition: "cold", value: 2e6 });
   });
 

@@ -64,6 +64,12 @@ describe("what was measured", () => {
     expect(presence(resistor({ measured: { condition }, fitted: "470 ohm" }))).toEqual([true, false, true, true]);
   });
 
+  it("as nothing, a capacity or an emission of zero, is open too", () => {
+    expect(presence(capacitor({ measured: { value: "0 uF" } }))).toEqual([true, false, false, false]);
+    expect(presence(part({ kind: "rectifier", type: "5Y3GT", measured: { emission: "0 %" } }))).toEqual([true, false, false, false]);
+    expect(values(resistor({ measured: { value: "0 ohm" } }))).toEqual([470, 0, 0, 0]);
+  });
+
   it("as shorted leaves half an ohm", () => {
     expect(capacitor({ measured: { condition: "shorted" } }).lives.found.leak?.value).toBe(0.5);
     expect(capacitor({ measured: { condition: "shorted" } }).lives.designed.leak).toBeUndefined();
@@ -81,7 +87,10 @@ describe("what was measured", () => {
 
   it("as ESR, wire resistance and emission stands beside the value", () => {
     expect(capacitor({ measured: { esr: "12 ohm" } }).lives.found.esr?.value).toBe(12);
-    expect(part({ kind: "inductor", marked: "8 H 200 ohm", measured: { dcr: "230 ohm" } }).lives.found.dcr).toMatchObject({ value: 230, from: "measurement" });
+    expect(part({ kind: "inductor", marked: "8 H 200 ohm", measured: { dcr: "230 ohm" } }).lives.found.dcr).toMatchObject({
+      value: 230,
+      from: "measurement",
+    });
     expect(part({ kind: "rectifier", type: "5Y3GT", measured: { emission: "80 %" } }).lives.found.emission).toBeCloseTo(0.8, 12);
   });
 });
@@ -135,16 +144,25 @@ describe("what was fitted", () => {
 });
 
 describe("a transformer that was replaced", () => {
-  const windings = { primary: { between: ["p1", "p2"], marked: "117 V", measured: "5 ohm" }, hv: { between: ["h1", "ct", "h2"], marked: "300-0-300 V 80 mA", measured: "300 ohm" } } as unknown as NonNullable<JobPart["windings"]>;
+  const windings = {
+    primary: { between: ["p1", "p2"], marked: "117 V", measured: "5 ohm" },
+    hv: { between: ["h1", "ct", "h2"], marked: "300-0-300 V 80 mA", measured: "300 ohm" },
+  } as unknown as NonNullable<JobPart["windings"]>;
   const transformer = (fitted: JobPart["fitted"]) => {
     const written = { name: "T1", kind: "transformer", windings, ...(fitted === undefined ? {} : { fitted }) } as JobPart;
     return modelOf({ parts: [written] }).parts.get("T1")!;
   };
-  const hv = (t: Part) => LIVES.map((life) => t.lives[life].windings!.find(({ id }) => id === "hv")).map((winding) => [winding?.ratedVolts, winding?.ohms]);
+  const hv = (t: Part) =>
+    LIVES.map((life) => t.lives[life].windings!.find(({ id }) => id === "hv")).map((winding) => [winding?.ratedVolts, winding?.ohms]);
 
   it("has the new one's windings from then on, and the old ones where nothing is said", () => {
     const t = transformer({ windings: { hv: { marked: "350-0-350 V 100 mA", measured: "240 ohm" } } });
-    expect(hv(t)).toEqual([[300, 300], [300, 300], [350, 240], [350, 240]]);
+    expect(hv(t)).toEqual([
+      [300, 300],
+      [300, 300],
+      [350, 240],
+      [350, 240],
+    ]);
     expect(t.lives.restored.windings!.find(({ id }) => id === "primary")).toMatchObject({ ratedVolts: 117, ohms: 5 });
     expect(t.change).toBe("replaced");
   });
@@ -176,8 +194,10 @@ describe("a part of a stage", () => {
       { role: "extra", title: "extra", kind: "resistor", between: ["supply", "return"], typical: "10 kohm", optional: true },
     ],
   });
-  const stagePart = (role: "feed" | "extra", state: NonNullable<NonNullable<Parameters<typeof modelOf>[0]["stages"]>[number]["parts"]>[string]) =>
-    modelOf({ stages: [{ id: "s", template: "feed", parts: { [role]: state } }] }, datasetWith(template)).parts.get(`s.${role}`)!;
+  const stagePart = (
+    role: "feed" | "extra",
+    state: NonNullable<NonNullable<Parameters<typeof modelOf>[0]["stages"]>[number]["parts"]>[string],
+  ) => modelOf({ stages: [{ id: "s", template: "feed", parts: { [role]: state } }] }, datasetWith(template)).parts.get(`s.${role}`)!;
 
   it("that is optional and only fitted was added; one that the stage cannot do without was there, as typical", () => {
     expect(presence(stagePart("extra", { fitted: "22 kohm" }))).toEqual([false, false, true, true]);

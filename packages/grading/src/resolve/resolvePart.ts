@@ -1,5 +1,5 @@
 import type { JobFitted, StagePart } from "@underchassis/dataset";
-import { LIVES, type Life, type Measured, type Meter, type Part, type PartState, type Valued, type WindingSpec } from "../model/index.ts";
+import { LIVES, type Life, type Measured, type Meter, type Part, type PartKind, type PartState, type Valued, type WindingSpec } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { LEAK_SPREAD } from "./defaults.ts";
 import { resolveMeasured } from "./measured.ts";
@@ -49,7 +49,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
 
   const pins = input.pins;
   const designed: PartState = { ...original, present: hasOriginal, pins, ...(windings === undefined ? {} : { windings }) };
-  const found: PartState = hasOriginal || inPlace ? applyMeasurement({ ...designed, ...inItsPlace, present: true, pins: input.foundPins ?? pins }, measured) : designed;
+  const found: PartState = hasOriginal || inPlace ? applyMeasurement({ ...designed, ...inItsPlace, present: true, pins: input.foundPins ?? pins }, kind, measured) : designed;
   const base = fitted === undefined ? found : fittedState(designed, found, rewound === undefined ? replacement : { ...replacement, windings: rewound }, input, fittedMeasured);
   const after: PartState = written.removed === true ? { ...found, present: false } : base;
   const planned = fitted?.planned === true;
@@ -91,29 +91,35 @@ function resolveWindings(context: ResolveContext, input: PartInput): WindingSpec
 
 /** The part after the work: a replacement in the right place, or the old part moved or measured again. */
 function fittedState(designed: PartState, found: PartState, replacement: Described | undefined, input: PartInput, measured: Measured | undefined): PartState {
-  if (replacement === undefined) return applyMeasurement({ ...found, present: true, pins: input.fittedPins ?? found.pins }, measured);
+  if (replacement === undefined) return applyMeasurement({ ...found, present: true, pins: input.fittedPins ?? found.pins }, input.kind, measured);
   const state: PartState = { ...replacement, present: true, pins: input.fittedPins ?? designed.pins };
   if (state.windings === undefined && designed.windings !== undefined) state.windings = designed.windings;
-  return applyMeasurement(state, measured);
+  return applyMeasurement(state, input.kind, measured);
 }
 
 /**
  * What was measured out of circuit replaces what is marked. In-circuit readings change nothing here: they are judged
  * against the computed in-circuit value, since parallel paths pull them down.
  */
-function applyMeasurement(state: PartState, measured: Measured | undefined): PartState {
+function applyMeasurement(state: PartState, kind: PartKind, measured: Measured | undefined): PartState {
   if (measured === undefined) return state;
   const sure = { minus: measured.accuracy, plus: measured.accuracy };
   const next: PartState = { ...state };
-  if (measured.condition === "open" || measured.condition === "dead") Object.assign(next, { present: false, open: true });
-  if (measured.circuit === "out" && measured.value !== undefined && state.main !== undefined) next.main = { value: measured.value, tolerance: sure, from: "measurement" };
+  if (isGone(kind, measured)) Object.assign(next, { present: false, open: true });
+  else if (measured.circuit === "out" && measured.value !== undefined && state.main !== undefined) next.main = { value: measured.value, tolerance: sure, from: "measurement" };
   if (measured.dcrOhms !== undefined) next.dcr = { value: measured.dcrOhms, tolerance: sure, from: "measurement" };
   if (measured.esrOhms !== undefined) next.esr = { value: measured.esrOhms, tolerance: { minus: 0.2, plus: 0.2 }, from: "measurement" };
-  if (measured.emission !== undefined) next.emission = measured.emission;
+  if (measured.emission !== undefined && measured.emission > 0) next.emission = measured.emission;
   const leakOhms = leakageResistance(state, measured);
   if (leakOhms !== undefined) next.leak = { value: leakOhms, tolerance: { minus: LEAK_SPREAD, plus: LEAK_SPREAD }, from: "measurement" };
   if (measured.condition === "shorted") next.leak = { value: 0.5, tolerance: { minus: 0, plus: 0 }, from: "measurement" };
   return next;
+}
+
+/** Burnt open, dead, or of no capacity or emission at all: it leaves a gap. */
+function isGone(kind: PartKind, measured: Measured): boolean {
+  if (measured.condition === "open" || measured.condition === "dead" || measured.emission === 0) return true;
+  return kind === "capacitor" && measured.circuit === "out" && measured.value === 0;
 }
 
 function leakageResistance(state: PartState, measured: Measured): number | undefined {

@@ -14,7 +14,7 @@ const SHORT_OHMS = 1e4;
 
 /**
  * What an ohmmeter shows between two points with the power off, parallel paths included, and its window.
- * Differences over each uncertain resistance give the slopes: such a network solves in microseconds.
+ * The slopes over each uncertain resistance come with the reading; where a rectifier conducts, from differences.
  *
  * A capacitor's leakage is known at its working voltage; at an ohmmeter's volt it may leak as much, or hardly at all. The window
  * spans both, and the nominal value is the one without.
@@ -23,13 +23,16 @@ export function predictOhms(compiled: CompiledNetwork, at: string, to: string, a
   const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
   if (from === undefined || other === undefined) return undefined;
   const tight = withoutLeakage(compiled.network);
-  const nominal = ohmmeter(tight, from, other, {}).ohms;
+  const reading = ohmmeter(tight, from, other, {});
+  const nominal = reading.ohms;
   const leaking = ohmmeter(compiled.network, from, other, {}).ohms;
   if (!Number.isFinite(nominal)) {
     const low = Math.min(OPEN_OHMS, leaking / 2);
     return { nominal, low, high: nominal, sigma: Number.POSITIVE_INFINITY, worstLow: low, worstHigh: nominal, contributors: [] };
   }
+  const exact = reading.junctionsOn.length === 0 ? reading.slopes() : undefined;
   const slopes = compiled.uncertain.map(({ ref }) => {
+    if (exact !== undefined) return isOhmic(ref.parameter) ? (exact.get(resistanceOf(ref)) ?? 0) : 0;
     const changed = withChange(tight, ref.element, ref.parameter);
     return changed === undefined ? 0 : (ohmmeter(changed, from, other, {}).ohms - nominal) / STEP;
   });
@@ -58,9 +61,17 @@ function withoutLeakage(network: Network): Network {
   return { ...network, elements };
 }
 
+const isOhmic = (parameter: string): boolean => /ohms$/i.test(parameter) && parameter !== "esrOhms";
+
+/** The resistance at rest that a parameter stands for: an element's own, a winding's, a diode's in reverse. */
+function resistanceOf({ element, parameter }: { element: string; parameter: string }): string {
+  if (parameter === "reverseOhms") return `${element} reverse`;
+  return parameter.endsWith(".ohms") ? `${element}.${parameter.slice(0, -".ohms".length)}` : element;
+}
+
 /** The network with one resistance raised by STEP; undefined when the parameter is no resistance. */
 function withChange(network: Network, element: string, parameter: string): Network | undefined {
-  if (!/ohms$/i.test(parameter) || parameter === "esrOhms") return undefined;
+  if (!isOhmic(parameter)) return undefined;
   const elements = network.elements.map((candidate) => {
     if (candidate.id !== element) return candidate;
     if (candidate.kind === "transformer") {

@@ -122,7 +122,7 @@ export class Simulator {
       return { ok: true, compiled, steady };
     } catch (error) {
       if (!(error instanceof CircuitError)) throw error;
-      const parts = [...new Set(error.elements.map((id) => compiled.origins.get(id)?.part ?? id))];
+      const parts = [...new Set(error.elements.map((id) => (compiled.origins.get(id) ?? compiled.origins.get(withoutWinding(id)))?.part ?? id))];
       return { ok: false, code: error.code, message: `${error.message} (${situation.life}, ${situation.condition})`, points: error.points, parts };
     }
   }
@@ -186,7 +186,7 @@ export class Simulator {
   }
 
   /** Value and slopes of a probe; DC voltages between any two points are differences of the points' rows. */
-  #row(analysed: Analysed, wanted: { quantity: ReadingQuantity; at: string; to: string }): { value: number; slopes: Float64Array; stiffness: number } | undefined {
+  #row(analysed: Analysed, wanted: { quantity: ReadingQuantity; at: string; to: string }): { value: number; slopes: Float64Array; stiffness: number | undefined } | undefined {
     const probe = this.#probe(analysed.compiled, wanted);
     if (probe === undefined) return undefined;
     const count = analysed.compiled.uncertain.length;
@@ -197,11 +197,11 @@ export class Simulator {
     if (own !== undefined) {
       const { value, slopes } = row(own);
       const test = "from" in probe ? parameters.findIndex(({ element }) => element === testId(probe.from, probe.to)) : -1;
-      return { value, slopes: slopes.subarray(0, count), stiffness: test < 0 || value === 0 ? 0 : ((slopes[test] ?? 0) / value) * TEST_OHMS };
+      return { value, slopes: slopes.subarray(0, count), stiffness: test < 0 ? undefined : value === 0 ? 0 : ((slopes[test] ?? 0) / value) * TEST_OHMS };
     }
     if (probe.quantity !== "dc-volts") {
       const steady = analysed.steady;
-      return { value: steady.read(probe), slopes: new Float64Array(count), stiffness: 0 };
+      return { value: steady.read(probe), slopes: new Float64Array(count), stiffness: undefined };
     }
     const reference = analysed.compiled.network.reference;
     const from = analysed.rowOf.get(probeKey({ ...probe, to: reference }));
@@ -209,16 +209,19 @@ export class Simulator {
     const zero = { value: 0, slopes: new Float64Array(width) };
     const a = from === undefined ? zero : row(from);
     const b = to === undefined ? zero : row(to);
-    return { value: a.value - b.value, slopes: a.slopes.map((slope, index) => slope - (b.slopes[index] ?? 0)).subarray(0, count), stiffness: 0 };
+    return { value: a.value - b.value, slopes: a.slopes.map((slope, index) => slope - (b.slopes[index] ?? 0)).subarray(0, count), stiffness: undefined };
   }
 
-  /** What a meter of this resistance shows: the linear correction, or a simulation with the meter in when it loads noticeably. */
-  #withMeter(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, ohms: number, row: { value: number; stiffness: number }): number {
-    const linear = row.value / (1 + Math.max(0, row.stiffness) / ohms);
-    if (Math.abs(linear - row.value) <= REAL_METER_SHARE * Math.abs(row.value)) return linear;
+  /**
+   * What a meter of this resistance shows: the linear correction where the point's stiffness is known and the meter hardly loads it,
+   * else a simulation with the meter in.
+   */
+  #withMeter(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, ohms: number, row: { value: number; stiffness: number | undefined }): number {
+    const linear = row.stiffness === undefined ? undefined : row.value / (1 + Math.max(0, row.stiffness) / ohms);
+    if (linear !== undefined && Math.abs(linear - row.value) <= REAL_METER_SHARE * Math.abs(row.value)) return linear;
     const solved = this.solve({ ...situation, meter: { from: probe.at, to: probe.to, ohms } });
     const loaded = solved.ok ? this.#probe(solved.compiled, probe) : undefined;
-    return solved.ok && loaded !== undefined ? solved.steady.read(loaded) : linear;
+    return solved.ok && loaded !== undefined ? solved.steady.read(loaded) : (linear ?? row.value);
   }
 }
 
@@ -240,6 +243,12 @@ export function chassisModel(data: ChassisData): ChassisModel {
     sensitivities: (situation) => simulator.sensitivities(situation),
     elementsOf,
   };
+}
+
+/** The engine calls a winding by its transformer's element and its own name: T1.primary. */
+function withoutWinding(id: string): string {
+  const dot = id.lastIndexOf(".");
+  return dot < 0 ? id : id.slice(0, dot);
 }
 
 function keyOf(situation: Situation, volts: number): string {

@@ -10,6 +10,9 @@ export interface Spread {
   contributors: { part: string; parameter: string; share: number }[];
 }
 
+/** No part is taken to be weaker than a twentieth of its value. */
+const MOST_BELOW = 0.95;
+
 /**
  * How far a probe may be off when each value lies anywhere within its tolerance, independently: a value with half-width t has
  * the standard deviation t / sqrt(3) of a uniform distribution. Worst case: every value at the end that hurts.
@@ -29,8 +32,10 @@ export function spreadOf(uncertain: CompiledNetwork["uncertain"], slopes: ArrayL
     const own = (slope * half) ** 2 / 3;
     variance += own;
     shift += (slope * (plus - minus)) / 2;
-    worstUp += Math.max(slope * plus, -slope * minus);
-    worstDown += Math.max(slope * minus, -slope * plus);
+    // What goes as 1 / value rises more below the value than a straight line says: by -ln(1 - t) and not by t.
+    const below = -Math.log1p(-Math.min(minus, MOST_BELOW));
+    worstUp += Math.max(slope * plus, -slope * below);
+    worstDown += Math.max(slope * below, -slope * plus);
     shares.push({ part, parameter: ref.parameter, share: own });
   }
   const contributors = shares

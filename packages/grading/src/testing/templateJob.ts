@@ -22,7 +22,10 @@ export function templateJob(template: StageTemplate, optional = false): Job {
   return {
     format: 1,
     title: template.title,
-    chassis: { era: 1950, line: { designVolts, actualVolts: designVolts, lowVolts: designVolts, highVolts: designVolts, hertz: hertz as 60 } },
+    chassis: {
+      era: 1950,
+      line: { designVolts, actualVolts: designVolts, lowVolts: designVolts, highVolts: designVolts, hertz: hertz as 60 },
+    },
     reference: pointOf(reference),
     stages: [{ id: STAGE, template: template.id, bind, parts: named(template, optional) }],
     parts: [...parts.flatMap((part, index) => surround(part, index, pointOf)), ...sources(parts, pointOf, designVolts)],
@@ -44,7 +47,9 @@ function surround(part: Surround, index: number, pointOf: (name: string) => stri
 
 /** A source straight across the line is the line itself; the others are windings. */
 function sources(parts: readonly Surround[], pointOf: (name: string) => string, lineVolts: string): JobPart[] {
-  const wanted = parts.flatMap((part) => (part.kind === "ac-source" ? [{ between: part.between.map(pointOf) as [string, string], value: part.value }] : []));
+  const wanted = parts.flatMap((part) =>
+    part.kind === "ac-source" ? [{ between: part.between.map(pointOf) as [string, string], value: part.value }] : [],
+  );
   const windings = wanted.filter(({ between: [from, to] }) => !(from === "line hot" && to === "line neutral"));
   if (windings.length === 0) return [];
   return [
@@ -53,7 +58,9 @@ function sources(parts: readonly Surround[], pointOf: (name: string) => string, 
       kind: "transformer",
       windings: {
         primary: { between: ["line hot", "line neutral"], marked: lineVolts, measured: NO_OHMS },
-        ...Object.fromEntries(windings.map(({ between, value }, index) => [`source-${index + 1}`, { between, marked: value, measured: NO_OHMS }])),
+        ...Object.fromEntries(
+          windings.map(({ between, value }, index) => [`source-${index + 1}`, { between, marked: value, measured: NO_OHMS }]),
+        ),
       },
     },
   ];

@@ -31,9 +31,9 @@ export function renderCircuit(sheet: CircuitSheet, width = 100): string {
     return [[element.id, element.kind, place, valuesOf(element)], ...windings];
   });
   const lines = [
-    `${sheet.title}: ${sheet.life}, ${sheet.condition}, line ${volts(sheet.lineVolts)} ${sheet.hertz} Hz`,
-    `0 V is ${sheet.reference}. Currents balance at every point within ${sheet.currentResidual.toExponential(1)} of the largest there.`,
-    ...sheet.notes,
+    visible(`${sheet.title}: ${sheet.life}, ${sheet.condition}, line ${volts(sheet.lineVolts)} ${sheet.hertz} Hz`),
+    `0 V is ${visible(sheet.reference)}. Currents balance at every point within ${sheet.currentResidual.toExponential(1)} of the largest there.`,
+    ...sheet.notes.map(visible),
     "",
     ...textTable({ head: ["element", "kind", "between", "values (SI)"], rows: elements.map((row) => row.map(visible)) }, width),
     "",
@@ -66,7 +66,7 @@ export function renderCircuit(sheet: CircuitSheet, width = 100): string {
       width,
     ),
   ];
-  return `${lines.map((line, index) => (index < 3 ? visible(line) : line)).join("\n")}\n`;
+  return `${lines.join("\n")}\n`;
 }
 
 function valuesOf(element: CircuitSheet["elements"][number]): string {

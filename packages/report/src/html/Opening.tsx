@@ -1,4 +1,5 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
+import { becauseText } from "../view/becauseText.ts";
 import { emptyWords } from "../view/emptyWords.ts";
 import { findingHeading } from "../view/findingHeading.ts";
 import type { Sheet } from "../view/sheet.ts";
@@ -9,7 +10,7 @@ import { Pairs } from "./Pairs.tsx";
 
 /** Cautions: folded on a screen, in full on paper whether or not the browser prints what is folded. */
 export function Cautions({ sheet }: { sheet: Sheet }) {
-  const because = (reasons: readonly string[]): string => (reasons.length > 0 ? ` Because of: ${reasons.join(", ")}.` : "");
+  const because = (reasons: readonly string[]): string => (reasons.length > 0 ? ` Because of: ${becauseText(reasons)}.` : "");
   return (
     <ul class="cautions">
       {sheet.report.cautions.map((caution, index) => (

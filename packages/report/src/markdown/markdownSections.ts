@@ -1,3 +1,4 @@
+import { becauseText } from "../view/becauseText.ts";
 import { emptyWords } from "../view/emptyWords.ts";
 import { readingParts } from "../view/readingParts.ts";
 import type { SectionKey } from "../view/sectionTitles.ts";
@@ -25,7 +26,7 @@ export const markdownSections: Readonly<Record<SectionKey, (sheet: Sheet) => rea
     listBlock(
       report.cautions.map(
         (caution) =>
-          `**${escapeMarkdown(caution.title)}** ${escapeMarkdown(caution.text)}${caution.because.length > 0 ? ` (because of ${escapeMarkdown(caution.because.join(", "))})` : ""}`,
+          `**${escapeMarkdown(caution.title)}** ${escapeMarkdown(caution.text)}${caution.because.length > 0 ? ` (because of ${escapeMarkdown(becauseText(caution.because))})` : ""}`,
       ),
       "",
     ),

@@ -1,12 +1,22 @@
+import type { Report } from "@underchassis/dataset";
 import { emptyWords } from "../view/emptyWords.ts";
 import { digitsToTell, formatValue } from "../view/formatValue.ts";
-import { changeSentence } from "../view/tables.ts";
 import { tellingEffects } from "../view/tellingEffects.ts";
+import { changeWords } from "../view/words.ts";
 import { outdented, type TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
 /** Effects of a change that are printed. */
 const most = 2;
+
+type Change = Report["changes"][number];
+
+/** What was done, or will be, to which part; its title stands with its stage. */
+function changeText({ part, what, from, to, planned }: Change): string {
+  const steps = from && to ? `${from} -> ${to}` : from || to;
+  const done = planned ? `to be ${changeWords[what]}` : changeWords[what];
+  return `${part} ${done}${steps ? `: ${steps}` : ""}`;
+}
 
 /** An entry for each change: what was done, and its most telling effects. */
 export function changeLines({ sheet, width }: TextContext): string[] {
@@ -21,6 +31,6 @@ export function changeLines({ sheet, width }: TextContext): string[] {
       const digits = digitsToTell([before, after], unit);
       return `${label} ${formatValue(before, unit, digits)} -> ${formatValue(after, unit, digits)} (${condition})`;
     });
-    return outdented([changeSentence({ ...change, from }), ...effects].join("; "), width);
+    return outdented([changeText({ ...change, from }), ...effects].join("; "), width);
   });
 }

@@ -1,7 +1,7 @@
 import type { Report } from "@underchassis/dataset";
 import { emptyWords } from "../view/emptyWords.ts";
 import { levelWords, type Severity, severityWords } from "../view/words.ts";
-import type { TextContext } from "./textContext.ts";
+import { outdented, type TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
 type Hold = Report["clearance"]["holds"][number];
@@ -27,9 +27,8 @@ function countText(holds: readonly Hold[], { sheet }: TextContext): string {
 function laterLines(step: Hold["step"], holds: readonly Hold[], context: TextContext): string[] {
   const named = holds.slice(0, namedLater).map((hold) => holdText(hold, context));
   const counts = countText(holds, context);
-  const lead = `  Then ${levelWords[step]}: `;
   const more = holds.length > namedLater ? `; ${holds.length - namedLater} more` : "";
-  return hang(lead, `${holds.length}${counts ? ` (${counts})` : ""}: ${named.join("; ")}${more}`, context.width);
+  return outdented(`Then ${levelWords[step]}: ${holds.length}${counts ? ` (${counts})` : ""}: ${named.join("; ")}${more}`, context.width);
 }
 
 /** The step that is reached, all that holds back the next one in the order to clear it, and how much awaits the steps after. */

@@ -4,7 +4,7 @@ import { findingHeading } from "../view/findingHeading.ts";
 import { shortFigure, tellingFigures } from "../view/keyFigure.ts";
 import type { NumberedFinding } from "../view/sheet.ts";
 import { severityWords } from "../view/words.ts";
-import { labelled, type TextContext } from "./textContext.ts";
+import type { TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
 /** What was found against its limits: figures where there are any, else in words. */
@@ -26,7 +26,7 @@ export function dangerLines(context: TextContext): string[] {
   if (sheet.dangers.length === 0) return hang("  ", emptyWords.dangers, width);
   return sheet.dangers.flatMap((numbered) => [
     ...dangerTitle(numbered, context),
-    ...labelled("found", foundText(numbered.finding), width),
-    ...labelled("do", numbered.finding.action, width),
+    ...hang("    ", `found: ${foundText(numbered.finding)}`, width),
+    ...hang("    ", `do: ${numbered.finding.action}`, width),
   ]);
 }

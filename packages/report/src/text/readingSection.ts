@@ -7,6 +7,9 @@ import type { TextContext } from "./textContext.ts";
 import { textTable } from "./textTable.ts";
 import { hang } from "./wrapText.ts";
 
+/** Contributors to a window that are named; the full report has them all. */
+const namedContributors = 2;
+
 const isOutside = ({ verdict }: ReportReadingLine): boolean => verdict === "outside" || verdict === "far-outside";
 
 function isOffPapers({ measured, publishedLow = -Infinity, publishedHigh = Infinity }: ReportReadingLine): boolean {
@@ -49,9 +52,9 @@ export function readingLines({ sheet, width }: TextContext): string[] {
     ...hang("  ", `To ${common} where nothing else is said; ${lifeWord(life)}.`, width),
     ...textTable({ head, rows }, width - 2).map((line) => `  ${line}`),
     ...readings.filter(isOutside).flatMap((reading) => {
-      const { contributors, location } = readingParts(reading);
-      const place = location.split(/[\\/]/).at(-1) ?? "";
-      const remark = [contributors && `window chiefly from ${contributors}`, place].filter(Boolean).join("; ");
+      const { location } = readingParts(reading);
+      const contributors = (reading.contributors ?? []).slice(0, namedContributors).join(", ");
+      const remark = [contributors && `window chiefly from ${contributors}`, location].filter(Boolean).join("; ");
       return remark ? hang("  - ", `${named(reading)}, ${when(reading)}: ${remark}`, width) : [];
     }),
     ...(unlike.length > 0 ? hang("  Not as published: ", `${unlike.join("; ")}.`, width) : []),

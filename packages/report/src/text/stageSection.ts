@@ -15,6 +15,8 @@ const toldByReadings = new Set(["reading-against-computed", "reading-against-pub
 /** Whether the summary has to say it here: not good, and not already a row of the readings. */
 function isWorthSaying({ finding }: NumberedFinding, { report }: Sheet): boolean {
   if (finding.severity === "good") return false;
+  // Such lists hold nothing back; the parts stand in the line of quiet parts, the list in the full report.
+  if (finding.severity === "unmeasured" && finding.part === undefined && finding.holds === undefined) return false;
   if (!toldByReadings.has(finding.check) || finding.point === undefined) return true;
   return !report.readings.some((reading) => reading.at === finding.point && reading.condition === finding.condition);
 }
@@ -26,12 +28,12 @@ function entry(severity: Severity, text: string, { width, paint }: TextContext):
   return [first.replace(word, paint.severity[severity]), ...others];
 }
 
-/** A part with its lives and what was found on it: "C1 filter capacitor: 20 mfd -> measured 16 uF. See danger 4. replace (10) ...". */
+/** A part with its lives and what was found on it: "C1 filter capacitor: 20 mfd -> measured 16 uF. (4) see Dangers. replace (10) ...". */
 function partEntry(part: ReportPartLine, stage: Stage, findings: readonly NumberedFinding[], context: TextContext): string[] {
   const { name, title, marked, measured, fitted } = partParts(part);
   const lives = [marked, measured && `measured ${measured}`, fitted].filter(Boolean).join(" -> ");
   const lead = `${name} ${title}${lives ? `: ${lives}` : ""}.`;
-  return entry(part.severity, `${lead} ${findingsText(findings, part.severity, [name, stage.title], context.sheet)}`.trim(), context);
+  return entry(part.severity, `${lead} ${findingsText(findings, part.severity, [name, stage.title])}`.trim(), context);
 }
 
 /** Parts without an entry of their own, in one line: "good: R1, R2; not measured: T1". */
@@ -51,7 +53,7 @@ function looseEntries(findings: readonly NumberedFinding[], subject: string, con
   const severities = [...new Set(findings.map(({ finding }) => finding.severity))];
   return severities.flatMap((severity) => {
     const own = findings.filter(({ finding }) => finding.severity === severity);
-    return entry(severity, findingsText(own, severity, [subject], context.sheet), context);
+    return entry(severity, findingsText(own, severity, [subject]), context);
   });
 }
 
@@ -60,6 +62,8 @@ function stageBlock(stage: Stage, context: TextContext): string[] {
   const findings = sheet.findingsAt(stage.findings).filter((numbered) => isWorthSaying(numbered, sheet));
   const ofPart = (part: ReportPartLine): NumberedFinding[] => findings.filter(({ finding }) => finding.part === part.id);
   const loud = stage.parts.filter((part) => ofPart(part).length > 0);
+  // "The rest of the chassis" need not be opened for good findings only.
+  if (stage.parts.length === 0 && findings.length === 0 && stage.template === undefined) return [];
   const ids = new Set(stage.parts.map((part) => part.id));
   return [
     ...hang("", stage.title, width).map(paint.title),

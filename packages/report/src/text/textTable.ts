@@ -5,7 +5,7 @@ const gap = "  ";
 /** No column is squeezed below this. */
 const narrowest = 7;
 /** Words up to this width are kept whole as long as another column can still give way. */
-const longestKept = 16;
+const longestKept = 18;
 
 /** Takes from the widest column above its floor until the columns fit `room`; false when no column can give way. */
 function squeeze(widths: number[], floors: readonly number[], room: number): boolean {

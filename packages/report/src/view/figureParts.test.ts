@@ -19,6 +19,12 @@ describe("figureSentence", () => {
     [{ value: 378, limit: 350, limitKind: "maximum", margin: -0.08 }, "378 V; at most 350 V, over by 8 %"],
     [{ value: 40, limit: 50, limitKind: "minimum", margin: -0.2 }, "40 V; at least 50 V, short by 20 %"],
     [{ value: 40, low: 30, high: 60 }, "40 V; window 30 V to 60 V"],
+    // 14.2 V is 142 times 0.1 V; 5000 V is 250 times 20 V; below ten times the limit a share says more.
+    [{ value: 14.2, limit: 0.1, limitKind: "maximum", margin: -141 }, "14.2 V; at most 100 mV, 142 times the limit"],
+    [{ value: 5000, limit: 20, limitKind: "minimum", margin: 249 }, "5 kV; at least 20 V, 250 times the limit"],
+    [{ value: 40, limit: 10, limitKind: "maximum", margin: -3 }, "40 V; at most 10 V, over by 300 %"],
+    // What rounding leaves between 16 and 80 % of 20 is no shortage.
+    [{ value: 16, limit: 16, limitKind: "minimum", margin: -2.1e-16 }, "16 V; at least 16 V, just at the limit"],
     [{ value: null, limit: 5 }, "not known; limit 5 V"],
   ] satisfies [Partial<ReportFigure>, string][])("%o", (more, text) => {
     expect(sentence(more)).toBe(text);

@@ -30,9 +30,13 @@ export function windowText(low: number | null | undefined, high: number | null |
 /** From this many times the limit on, a multiple is read more easily than a percentage. */
 const manyTimes = 10;
 
+/** Rounding of the computation, not a margin. */
+const smallestMargin = 1e-6;
+
 function marginText(margin: number, kind: ReportFigure["limitKind"]): string {
   const times = kind === "minimum" ? 1 + margin : 1 - margin;
   if (times >= manyTimes) return `${formatQuantity(times, "ratio", 3)} times the limit`;
+  if (Math.abs(margin) < smallestMargin) return "just at the limit";
   if (margin >= 0) return `${formatShare(margin)} in hand`;
   return `${kind === "minimum" ? "short" : "over"} by ${formatShare(-margin)}`;
 }

@@ -17,6 +17,11 @@ describe("formatValue", () => {
     [null, "V", "not known"],
     [-2.2e-37, "A", "0 A"],
     [1e-12, "A", "1 pA"],
+    [8.07e-8, "V", "0 V"],
+    [-1.31e-6, "V", "0 V"],
+    [209e-6, "V", "209 uV"],
+    [3.1e-18, "W", "0 W"],
+    [1e-12, "F", "1 pF"],
     [Number.NaN, "V", "not known"],
     [Number.POSITIVE_INFINITY, "ohm", "open"],
     // 0 degC is 273.15 K by definition; 40 K can only be a rise.

@@ -19,9 +19,9 @@ const dimensions = new Map<string, Dimension>([
 
 /**
  * What the computation leaves of a zero, or a bench instrument cannot tell from it, by unit: below this a value is written as 0.
- * Leakage of a good film capacitor (nanoamperes) and the smallest capacitances (picofarads) stay well above.
+ * Leakage of a good film capacitor (picoamperes upward) and the smallest capacitances (picofarads) stay well above.
  */
-const nothing: Readonly<Record<string, number>> = { V: 1e-5, A: 1e-10, W: 1e-6, J: 1e-6, ohm: 1e-6, F: 1e-14 };
+const nothing: Readonly<Record<string, number>> = { V: 1e-5, A: 1e-13, W: 1e-6, J: 1e-6, ohm: 1e-6, F: 1e-14 };
 const nothingElse = 1e-15;
 
 /** Keeps number and unit on one line. */

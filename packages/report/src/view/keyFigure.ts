@@ -7,10 +7,13 @@ const formula = /[a-z]\.[a-z]|\(/;
 const hasLimit = (figure: ReportFigure): boolean => figure.limit !== undefined;
 const marginOf = (figure: ReportFigure): number => figure.margin ?? 0;
 
+/** Rounding of the computation does not break a limit. */
+const brokenBelow = -1e-6;
+
 /** Figures of a finding that break their limit, the worst first; without any of those, the one closest to its limit. */
 export function tellingFigures({ figures }: ReportFinding): readonly ReportFigure[] {
   const limited = figures.filter(hasLimit).sort((one, other) => marginOf(one) - marginOf(other));
-  const broken = limited.filter((figure) => marginOf(figure) < 0);
+  const broken = limited.filter((figure) => marginOf(figure) < brokenBelow);
   return broken.length > 0 ? broken : limited.slice(0, 1);
 }
 

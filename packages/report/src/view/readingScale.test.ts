@@ -37,6 +37,14 @@ describe("readingScale", () => {
     expect(readingScale(reading({ low: 270, high: 300, measured: null }), 300)?.measured).toStrictEqual({ at: 300, off: "above" });
   });
 
+  it("leaves room between the labels of the ticks", () => {
+    // A window of 376 to 411 kohm lies on an axis of 341 to 446 kohm: steps of 20 kohm would make five labels.
+    const crowded = reading({ unit: "ohm", measured: 401e3, nominal: 402e3, low: 376e3, high: 411e3 });
+    const ticks = readingScale(crowded, 300)?.ticks ?? [];
+    expect(ticks.length).toBeGreaterThanOrEqual(2);
+    expect(ticks.length).toBeLessThanOrEqual(4);
+  });
+
   it("puts ticks where their values lie", () => {
     const scale = readingScale(reading({ low: 270, high: 300 }), 300);
     expect(scale?.ticks.length).toBeGreaterThanOrEqual(2);

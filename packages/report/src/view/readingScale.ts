@@ -1,5 +1,5 @@
 import type { ReportReadingLine } from "@underchassis/dataset";
-import { scaleLinear } from "d3-scale";
+import { type ScaleLinear, scaleLinear } from "d3-scale";
 
 /** Where everything of one reading lies on its own axis, in units of `width`; absent what the reading has not. */
 export interface ReadingScale {
@@ -28,6 +28,15 @@ function domainOf(reading: ReportReadingLine): [number, number] | undefined {
   return [bound - 2 * room, bound + room];
 }
 
+/** More labels than this run into each other on a narrow chart. */
+const mostTicks = 4;
+
+/** Round values along the axis, as many as their labels leave room for. */
+function fewTicks(scale: ScaleLinear<number, number>): number[] {
+  const ticks = [mostTicks, 3, 2].map((count) => scale.ticks(count));
+  return ticks.find(({ length }) => length <= mostTicks) ?? scale.ticks(1);
+}
+
 /**
  * Lays one reading out on an axis of its own, 0 to `width`; undefined when the reading was not computed or its window has
  * no finite bound. An open (infinite) resistance lies above the axis.
@@ -50,6 +59,6 @@ export function readingScale(reading: ReportReadingLine, width: number): Reading
       at: value > domain[1] ? width : value < domain[0] ? 0 : place(value),
       off: value > domain[1] ? "above" : value < domain[0] ? "below" : "no",
     },
-    ticks: scale.ticks(4).map((tick) => ({ at: scale(tick), value: tick })),
+    ticks: fewTicks(scale).map((tick) => ({ at: scale(tick), value: tick })),
   };
 }

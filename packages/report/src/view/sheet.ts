@@ -1,4 +1,5 @@
 import type { Report, ReportFinding } from "@underchassis/dataset";
+import { withShortPlaces } from "./shortPlaces.ts";
 import { type SourceName, sourceNames } from "./sourceNames.ts";
 import { lifeWord, type Severity } from "./words.ts";
 
@@ -30,7 +31,8 @@ export interface Sheet {
 const notMade = new Set<Report["checks"][number]["outcome"]>(["unmeasured", "not-applicable", "failed"]);
 
 /** Prepares a report for rendering. The report should have gone through `cleanReport`. */
-export function sheetOf(report: Report): Sheet {
+export function sheetOf(given: Report): Sheet {
+  const report = withShortPlaces(given);
   const numbered = report.findings.map((finding, index) => ({ number: index + 1, finding }));
   const staged = new Set(report.stages.flatMap((stage) => stage.findings));
   const cautions = new Map(report.cautions.map((caution) => [caution.id, caution.title]));

@@ -16,13 +16,13 @@ export function shortCircumstance(condition: string, quantity: string): string {
   return [condition, word].filter(Boolean).join(" ");
 }
 
-/** "472 to 506 V" where both bounds are written in the same unit, else as `windowText`. */
+/** "472 to 506 V", kept on one line, where both bounds are written in the same unit, else as `windowText`. */
 export function shortWindow(low: number | null | undefined, high: number | null | undefined, unit: string, digits?: number): string {
   const whole = windowText(low, high, unit, digits);
   if (typeof low !== "number" || typeof high !== "number" || !whole.includes(" to ")) return whole;
   const [first = "", second = ""] = whole.split(" to ");
   const suffix = /\u00a0\S+$/.exec(second)?.[0] ?? "";
-  return suffix && first.endsWith(suffix) ? `${first.slice(0, -suffix.length)} to ${second}` : whole;
+  return (suffix && first.endsWith(suffix) ? `${first.slice(0, -suffix.length)} to ${second}` : whole).replaceAll(" ", "\u00a0");
 }
 
 /** The point that most readings are taken against: it need not be named in every row. "" without any. */

@@ -3,7 +3,7 @@ import type { Report } from "@underchassis/dataset";
 type Effect = Report["changes"][number]["effects"][number];
 
 /** A shift below this share of the larger value tells nobody anything. */
-const smallestShift = 0.01;
+const smallestShift = 0.03;
 
 /** Shift as a share of the larger value, 0 to 2; 0 where either is not known. */
 function shift({ before, after }: Effect): number {

@@ -1,3 +1,4 @@
+import { problem, quoted } from "../../quantities/problem.ts";
 import type { Result } from "../../quantities/types.ts";
 import { bodyEndDotText } from "../bodyEndDotText.ts";
 import { dielectrics } from "../capacitorMarking.ts";
@@ -51,8 +52,10 @@ function candidates(text: string, piece: Workpiece, context: DecodeContext): Res
     const misspelt = names.length > 0 || /^\s*[A-Za-z]/.test(text) ? misspeltColour(text) : undefined;
     if (misspelt) return { ok: false, problem: misspelt };
     if (names.length > 0) return decodeColours(names, beside, context);
-    if (context.family !== undefined)
-      return unreadable(piece, `names no colours, which ${context.family} is written in`, "yellow violet orange");
+    if (context.family !== undefined) {
+      const expected = `the colours of ${context.family} in reading order`;
+      return problem(`${quoted(text.trim())} names no colours`, 0, text.length, expected, "yellow violet orange");
+    }
   }
   return decodePrinted(text, context);
 }

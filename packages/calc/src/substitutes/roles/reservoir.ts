@@ -17,11 +17,14 @@ function upperLimit(old: number, { rectifier }: SubstituteContext): { highest: n
   return { highest: nearestPreferred(old * 1.001, "E6", "up"), rule: { text, source: "filter-value-pages" } };
 }
 
+/** From here on a value counts as the same: the old part itself was made 10 % below its mark. */
+const sameShare = 0.9;
+
 /** The same or the next size up before any smaller one (rule R1); E12 where E6 has nothing within the limits. */
 function candidatesFor(part: SubstitutePart, aim: number, limits: Limits): Candidate[] {
   const usual = preferredWithin(aim, limits, filterSeries(part));
   const found = usual.length > 0 ? usual : preferredWithin(aim, limits, ["E12"]);
-  const below = ({ value }: Candidate): number => Number(value < aim * (1 - 1e-9));
+  const below = ({ value }: Candidate): number => Number(value < sameShare * aim);
   return found
     .toSorted((one, other) => below(one) - below(other))
     .map((one) => ({ ...one, deviation: deviationOf(one.value, part.value) }));

@@ -146,7 +146,8 @@ function measuredFigures(model: ChassisModel, { part, state }: Placed, original:
   }
   if (measured.value !== undefined && measured.circuit === "out" && marked !== undefined) {
     figures.push(
-      atLeast(measured.value, LEAST_SHARE * marked, {
+      // 16 uF is 80 % of 20 uF, whatever binary fractions make of it.
+      atLeast(measured.value, Number((LEAST_SHARE * marked).toPrecision(9)), {
         label: "capacitance",
         unit: "F",
         how: `measured; limit ${percent(LEAST_SHARE)} of ${farads(marked)}`,

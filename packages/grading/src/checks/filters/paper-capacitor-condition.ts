@@ -18,7 +18,7 @@ const BYPASS_SUSPECT_OHMS = 100e6;
 /** Film ratings in the trade. common-practice. */
 const FILM_VOLTS = [100, 250, 400, 630, 1000, 1600] as const;
 
-type Use = "line" | "coupling" | "bypass";
+type Use = "coupling" | "bypass";
 
 /** Paper capacitors left in place: which must go unseen, which may stay by their leakage. */
 export const paperCapacitorCondition: Check = {
@@ -35,8 +35,9 @@ export const paperCapacitorCondition: Check = {
       return partsIn(model, life, "capacitor").flatMap((placed): Finding[] => {
         const { part, state } = placed;
         if ((state.dielectric !== "paper" && state.dielectric !== "oil") || !isOriginal(part, life)) return [];
-        const use: Use = lineDuty(placed, side) !== undefined ? "line" : part.duty === "coupling" ? "coupling" : "bypass";
-        return [judge(model, life, placed, use)];
+        // What lies in the line is judged by its safety class, whatever it is made of.
+        if (lineDuty(placed, side) !== undefined) return [];
+        return [judge(model, life, placed, part.duty === "coupling" ? "coupling" : "bypass")];
       });
     });
   },
@@ -47,11 +48,10 @@ function judge(model: ChassisModel, life: Life, placed: Placed, use: Use): Findi
   const most = worst(stresses(model, life).get(part.id), "maxVolts")?.maxVolts ?? state.ratedVolts ?? 400;
   const wanted = nextRating(Math.max(state.ratedVolts ?? 0, 1.25 * most), FILM_VOLTS);
   const value = state.marking?.value ?? state.main?.value ?? 0;
-  const replacement =
-    use === "line" ? "a part of class X (across the line) or Y (to the chassis)" : `film, ${farads(value)} ${volts(wanted)}`;
+  const replacement = `film, ${farads(value)} ${volts(wanted)}`;
   const order = [
     {
-      what: use === "line" ? `capacitor ${farads(value)} of class X2 or Y2` : `film capacitor ${farads(value)} ${volts(wanted)}`,
+      what: `film capacitor ${farads(value)} ${volts(wanted)}`,
       quantity: 1,
       for: part.name,
       why: "paper",
@@ -61,14 +61,12 @@ function judge(model: ChassisModel, life: Life, placed: Placed, use: Use): Findi
   const figures = leak === undefined ? [] : leakFigures(model, life, placed, use, leak, most);
   const found = `paper capacitor of about ${model.era ?? "unknown age"}${leak === undefined ? ", leakage not measured" : `, ${ohms(leak)}`}`;
   const bad = figures.some(({ margin }) => (margin ?? 0) < 0);
-  if (use !== "bypass") {
+  if (use === "coupling") {
     const why =
-      use === "line"
-        ? "A leak or short here puts the line on the chassis or sets fire to it."
-        : "A leak here lifts the next grid: the tube draws too much, and burns its cathode resistor, the output transformer and the rectifier.";
+      "A leak here lifts the next grid: the tube draws too much, and burns its cathode resistor, the output transformer and the rectifier.";
     return report(paperCapacitorCondition, life, part, {
-      severity: use === "line" && bad ? "danger" : "replace",
-      title: `${part.name} is paper in ${use === "line" ? "the line" : "a coupling position"}: replace on sight`,
+      severity: "replace",
+      title: `${part.name} is paper in a coupling position: replace on sight`,
       found,
       shouldBe: replacement,
       figures,
@@ -76,7 +74,6 @@ function judge(model: ChassisModel, life: Life, placed: Placed, use: Use): Findi
       action: `Fit ${replacement}, whatever this one measures.`,
       order,
       holds: "full-line",
-      ...(use === "line" ? { cautions: ["line-wiring-licensed", "high-voltage-stored-charge"] } : {}),
     });
   }
   if (leak === undefined) {

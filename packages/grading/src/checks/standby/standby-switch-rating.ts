@@ -9,6 +9,9 @@ import { amps, joules, volts } from "../shared/words.ts";
 /** from-memory: resistance in the way when a filter charges another through a switch and no ESR is known: contact, leads, two capacitors. */
 const STRAY_OHMS = 1;
 
+/** A capacitor below this on the load side is a bypass: charging it is a tick, not an inrush. common-practice. */
+const FILTER_FARADS = 1e-6;
+
 /** A switch that breaks direct high voltage: what stands across it, and what rushes through it when it closes. */
 export const standbySwitchRating: Check = {
   id: "standby-switch-rating",
@@ -32,7 +35,7 @@ function judge(check: Check, model: ChassisModel, life: Life, open: OpenSwitch):
   // With no bypass, or on its first closing, the load side is empty.
   const step = open.bypass.length === 0 ? open.supplyVolts : open.supplyVolts - open.loadVolts;
   const inTheWay = esrAt(model, life, open.supply) + esrAt(model, life, open.load) + STRAY_OHMS;
-  const inrush = open.supplyFarads > 0 && open.loadFarads > 0 ? step / inTheWay : 0;
+  const inrush = open.supplyFarads >= FILTER_FARADS && open.loadFarads >= FILTER_FARADS ? step / inTheWay : 0;
   const figures: Figure[] = [
     state.ratedVolts === undefined
       ? figure(`voltage across ${part.name} open`, open.supplyVolts, "V", voltsHow(open))
@@ -47,14 +50,14 @@ function judge(check: Check, model: ChassisModel, life: Life, open: OpenSwitch):
       inrush,
       "A",
       inrush === 0
-        ? "no capacitor on one side: the load current only"
+        ? "no filter capacitor on one side: the load current only"
         : `${volts(step)} over ${inTheWay.toPrecision(2)} ohm (ESR of the capacitors where measured, 1 ohm for contact and leads)`,
       "from-memory",
     ),
   ];
   const base = {
     condition: open.condition.id,
-    found: `${volts(open.supplyVolts)} across it open, up to ${amps(inrush)} at closing; ${state.ratedVolts === undefined ? "rating not known" : `marked ${volts(state.ratedVolts)}${saysDirect(state) ? " DC" : ""}`}`,
+    found: `${volts(open.supplyVolts)} across it open${inrush === 0 ? "" : `, up to ${amps(inrush)} at closing`}; ${state.ratedVolts === undefined ? "rating not known" : `marked ${volts(state.ratedVolts)}${saysDirect(state) ? " DC" : ""}`}`,
     shouldBe: `a switch with a DC rating of at least ${volts(open.supplyVolts)}`,
     figures,
   };

@@ -10,7 +10,11 @@ const stateOf = (kind: JobPart["kind"], marked?: string, era?: number) =>
 
 describe("what a marking makes of a part", () => {
   it("choke: its wire resistance, or 30 ohm a henry when none is given (from-memory)", () => {
-    expect(stateOf("inductor", "8 H 100 mA 250 ohm")).toMatchObject({ main: { value: 8 }, ratedAmps: 0.1, dcr: { value: 250, from: "marking" } });
+    expect(stateOf("inductor", "8 H 100 mA 250 ohm")).toMatchObject({
+      main: { value: 8 },
+      ratedAmps: 0.1,
+      dcr: { value: 250, from: "marking" },
+    });
     expect(stateOf("inductor", "8 H").dcr).toMatchObject({ value: 240, from: "default", tolerance: { minus: 0.4, plus: 0.4 } });
   });
 

@@ -53,7 +53,10 @@ describe("a rectifier", () => {
 
 describe("tubes", () => {
   const tube = (kind: "tube" | "regulator-tube" | "rectifier", type: string) =>
-    modelOf({ parts: [{ name: "V1", kind, type, pins: { plate: "p", grid: "g", cathode: "k", screen: "s" } }] }, referenceDataset()).parts.get("V1")!.lives.designed;
+    modelOf(
+      { parts: [{ name: "V1", kind, type, pins: { plate: "p", grid: "g", cathode: "k", screen: "s" } }] },
+      referenceDataset(),
+    ).parts.get("V1")!.lives.designed;
 
   it.each([
     ["tube", "12AX7", "triode"],
@@ -73,7 +76,8 @@ describe("tubes", () => {
 });
 
 describe("a zener diode", () => {
-  const zener = (marked: string) => modelOf({ parts: [{ name: "Z", kind: "zener", between: ["a", "b"], marked }] }).parts.get("Z")!.lives.designed;
+  const zener = (marked: string) =>
+    modelOf({ parts: [{ name: "Z", kind: "zener", between: ["a", "b"], marked }] }).parts.get("Z")!.lives.designed;
 
   it("has its voltage and its watts", () => {
     expect(zener("150 V 5 W")).toMatchObject({ main: { value: 150, tolerance: { minus: 0.05, plus: 0.05 } }, ratedWatts: 5 });

@@ -12,7 +12,11 @@ function winding(id: string, { between = ["a", "b"], ...rest }: Written): Windin
 
 describe("a winding", () => {
   it("is marked one side when tapped a-0-a, end to end when not", () => {
-    expect(winding("hv", { between: ["a", "ct", "b"], marked: "325-0-325 V 120 mA" })).toMatchObject({ ratedVolts: 325, ratedAmps: 0.12, centerTapped: true });
+    expect(winding("hv", { between: ["a", "ct", "b"], marked: "325-0-325 V 120 mA" })).toMatchObject({
+      ratedVolts: 325,
+      ratedAmps: 0.12,
+      centerTapped: true,
+    });
     expect(winding("hv", { between: ["a", "ct", "b"], marked: "650 V CT 120 mA" })).toMatchObject({ ratedVolts: 325, centerTapped: true });
     expect(winding("heater", { marked: "6.3 V 3 A" })).toMatchObject({ ratedVolts: 6.3, ratedAmps: 3, centerTapped: false });
   });
@@ -27,6 +31,7 @@ describe("a winding", () => {
     ["hv", { between: ["a", "ct", "b"], marked: "300-0-300 V 100 mA" }, (0.045 * 600) / 0.1],
     ["heater", { marked: "6.3 V 3 A" }, (0.025 * 6.3) / 3],
     ["primary", { marked: "117 V 0.8 A" }, (0.05 * 117) / 0.8],
+    ["heater", { marked: "6.3 V 0 A" }, (0.025 * 6.3) / (20 / 6.3)],
     ["primary", { marked: "117 V" }, (0.05 * 117) / (20 / 117)],
   ])("%s of %o that nobody measured has a guessed resistance", (id, written, ohms) => {
     const spec = winding(id, written);
@@ -41,10 +46,20 @@ describe("a winding", () => {
   it("of a stage has the template's typical resistance while it has the template's typical rating", () => {
     const template = templateOf({
       id: "pt",
-      parts: [{ role: "t", title: "t", kind: "transformer", windings: { hv: { between: ["supply", "return"], typical: "250 V 50 mA", ohms: 333 } } }],
+      parts: [
+        {
+          role: "t",
+          title: "t",
+          kind: "transformer",
+          windings: { hv: { between: ["supply", "return"], typical: "250 V 50 mA", ohms: 333 } },
+        },
+      ],
     });
     const spec = (windings?: Record<string, { marked: string }>) =>
-      modelOf({ stages: [{ id: "s", template: "pt", parts: { t: windings === undefined ? {} : { windings } } }] }, datasetWith(template)).parts.get("s.t")!.lives.designed.windings![0]!;
+      modelOf(
+        { stages: [{ id: "s", template: "pt", parts: { t: windings === undefined ? {} : { windings } } }] },
+        datasetWith(template),
+      ).parts.get("s.t")!.lives.designed.windings![0]!;
     expect(spec()).toMatchObject({ ohms: 333, ohmsFrom: "typical" });
     expect(spec({ hv: { marked: "300 V 100 mA" } })).toMatchObject({ ohms: (0.045 * 300) / 0.1, ohmsFrom: "default" });
   });

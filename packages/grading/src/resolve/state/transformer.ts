@@ -57,6 +57,6 @@ function resistance(input: WindingInput, measured: number | undefined, volts: nu
   if (input.typicalOhms !== undefined && input.fromTemplate) return [input.typicalOhms, "typical"];
   const share = /primary/.test(input.id) ? PRIMARY_WINDING_SHARE : volts > 60 ? HV_WINDING_SHARE : LOW_VOLTAGE_WINDING_SHARE;
   // A winding that states no current: taken as one that gives 20 W.
-  const current = amps ?? 20 / volts;
+  const current = amps === undefined || amps <= 0 ? 20 / volts : amps;
   return [(share * volts) / current, "default"];
 }
