@@ -17,7 +17,7 @@ export interface JobCircuit {
   lit?: Readonly<Record<string, boolean>>;
 }
 
-export const LINE_VOLTS = 120;
+const LINE_VOLTS = 120;
 export const LINE_HERTZ = 60;
 
 function job(circuit: JobCircuit, rest: Pick<Job, "stages" | "parts">): Job {

@@ -149,6 +149,7 @@ export class Marcher {
     const { states, history, stageState } = this;
     const reductions = plan.stepSeconds.map((step) => this.stageReduction(step));
     const carrier = transition === undefined ? undefined : this.carry(transition);
+    const [share, extrapolate] = [STAGE_SHARE, EXTRAPOLATE];
     let span = 0;
     for (let k = 0; k < plan.levels.length; k++) span += plan.stepSeconds[plan.levels[k]!]!;
     let seconds = startSeconds;
@@ -157,13 +158,13 @@ export class Marcher {
       const size = plan.stepSeconds[level]!;
       const reduction = reductions[level]!;
       history.set(state);
-      this.stage(reduction, seconds + STAGE_SHARE * size);
-      if (record !== undefined) this.store(record, 2 * step, level, seconds + STAGE_SHARE * size, ((1 - STAGE_SHARE) * size) / span);
+      this.stage(reduction, seconds + share * size);
+      if (record !== undefined) this.store(record, 2 * step, level, seconds + share * size, ((1 - share) * size) / span);
       carrier?.first(reduction);
-      for (let k = 0; k < states; k++) history[k] = state[k]! + EXTRAPOLATE * (stageState[k]! - state[k]!);
+      for (let k = 0; k < states; k++) history[k] = state[k]! + extrapolate * (stageState[k]! - state[k]!);
       seconds += size;
       this.stage(reduction, seconds);
-      if (record !== undefined) this.store(record, 2 * step + 1, level, seconds, (STAGE_SHARE * size) / span);
+      if (record !== undefined) this.store(record, 2 * step + 1, level, seconds, (share * size) / span);
       carrier?.second(reduction);
       state.set(stageState);
     }

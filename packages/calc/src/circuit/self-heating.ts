@@ -32,6 +32,7 @@ interface Heated {
 export class SelfHeating {
   readonly ohms = new Map<string, number>();
   private readonly known = new Map<string, Heated>();
+  private replanned = false;
 
   /** @param start resistances of an earlier solution, by element */
   constructor(elements: Iterable<Filament | Thermistor>, start: ReadonlyMap<string, number> | undefined) {
@@ -39,6 +40,11 @@ export class SelfHeating {
       const first = element.kind === "filament" ? element.ratedOhms : thermistorOhms(element, element.ambientKelvin ?? ROOM_KELVIN);
       this.ohms.set(element.id, start?.get(element.id) ?? first);
     }
+  }
+
+  /** The currents that follow come from another plan of steps: their difference from the last says nothing of the circuit. */
+  replan(): void {
+    this.replanned = true;
   }
 
   /**
@@ -53,7 +59,7 @@ export class SelfHeating {
       const amps = Math.max(rmsAmps(id), 1e-12);
       const before = this.known.get(id);
       let fall = before?.fall ?? 0.3;
-      if (before !== undefined && Math.abs(Math.log(ohms / before.ohms)) > 1e-9) {
+      if (before !== undefined && !this.replanned && Math.abs(Math.log(ohms / before.ohms)) > 1e-9) {
         fall = Math.min(1.2, Math.max(0, -Math.log(amps / before.amps) / Math.log(ohms / before.ohms)));
       }
       this.known.set(id, { ohms, amps, fall });
@@ -61,6 +67,7 @@ export class SelfHeating {
       this.ohms.set(id, next);
       largest = Math.max(largest, Math.abs(next / ohms - 1));
     }
+    this.replanned = false;
     return largest;
   }
 }

@@ -20,6 +20,8 @@ export interface SteadyInternals {
   plan?: Plan;
   /** d state(T) / d state(0), from this or a coarser plan; absent at DC. */
   transition?: Float64Array;
+  /** The last solution with few steps on the way to this one; neighbours start from there. Absent at DC. */
+  coarse?: SteadyInternals;
   iterations: number;
 }
 

@@ -38,6 +38,8 @@ const FINE_TOLERANCE = 2e-6;
 const PERIODS = 120;
 /** Largest relative change of a hot resistance that is left unheeded. */
 const HEAT_TOLERANCE = 1e-5;
+/** The same with few steps, as a multiple. */
+const COARSE_HEAT = 10;
 const OUTER_PASSES = 60;
 const RESIDUAL_LIMIT = 1e-4;
 
@@ -67,6 +69,23 @@ function guessFrom(internals: SteadyInternals): Guess {
   }
   const { transition } = internals;
   return { states, ports, ...(transition === undefined ? {} : { transition: { stores: storesOf(circuit), matrix: transition } }) };
+}
+
+/**
+ * First guess with many steps: the solution with few, moved by what the finer steps made of a neighbour. The neighbour's own
+ * transition matrix serves, since it was found with those steps.
+ */
+function refinedGuess(coarse: SteadyInternals, neighbour: SteadyInternals | undefined): Guess {
+  const guess = guessFrom(coarse);
+  if (neighbour?.coarse === undefined) return guess;
+  const before = guessFrom(neighbour.coarse);
+  const after = guessFrom(neighbour);
+  for (const [id, value] of guess.states) {
+    const [from, to] = [before.states.get(id), after.states.get(id)];
+    if (from !== undefined && to !== undefined) guess.states.set(id, value + to - from);
+  }
+  if (after.transition !== undefined && after.transition.stores === guess.transition?.stores) guess.transition = after.transition;
+  return guess;
 }
 
 function portsFrom(circuit: Circuit, guess: Guess | undefined): Float64Array {
@@ -176,10 +195,13 @@ function solve(network: Network, options: SteadyOptions, ignoreSines: boolean): 
   const heated = network.elements.filter(
     (element): element is Filament | Thermistor => element.kind === "filament" || element.kind === "thermistor",
   );
-  const heating = new SelfHeating(heated, warm?.circuit.conditions.ohms);
+  const warmCoarse = warm?.coarse;
+  const heating = new SelfHeating(heated, (warmCoarse ?? warm)?.circuit.conditions.ohms);
+  const heatTolerance = Math.max(HEAT_TOLERANCE, options.tolerance ?? 0);
   const lit = new Set<string>();
-  let guess = warm === undefined ? undefined : guessFrom(warm);
-  let fine = warm !== undefined;
+  let guess = warm === undefined ? undefined : guessFrom(warmCoarse ?? warm);
+  let fine = warm !== undefined && warmCoarse === undefined;
+  let coarse: SteadyInternals | undefined;
   let iterations = 0;
   for (let pass = 0; pass < OUTER_PASSES; pass++) {
     const circuit = compileNetwork(network, { ohms: new Map(heating.ohms), lit: new Set(lit) }, ties, options.hertz);
@@ -213,9 +235,16 @@ function solve(network: Network, options: SteadyOptions, ignoreSines: boolean): 
     }
     const { waves } = solution;
     const change = heating.update(circuit, (id) => waveFigures(waves.amps(id), waves.trajectory.weights, waves.stagesPerStep).rms);
-    if (change > (fine ? HEAT_TOLERANCE : 100 * HEAT_TOLERANCE)) continue;
-    if (fine) return new SteadySolution({ ...solution.internals, iterations });
+    if (change > (fine ? heatTolerance : COARSE_HEAT * heatTolerance)) continue;
+    if (fine) return new SteadySolution({ ...solution.internals, iterations, ...(coarse === undefined ? {} : { coarse }) });
     fine = true;
+    coarse = solution.internals;
+    guess = refinedGuess(coarse, warm);
+    heating.replan();
+    for (const [id, ohms] of heating.ohms) {
+      const [from, to] = [warmCoarse?.circuit.conditions.ohms.get(id), warm?.circuit.conditions.ohms.get(id)];
+      if (from !== undefined && to !== undefined) heating.ohms.set(id, (ohms * to) / from);
+    }
   }
   const names = heated.map((element) => element.id);
   throw new CircuitError("no-convergence", `the temperatures of ${names.join(", ")} do not settle`, [], names);

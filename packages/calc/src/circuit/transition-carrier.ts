@@ -81,7 +81,8 @@ export class TransitionCarrier {
       this.flush();
       multiply(states, this.steady!.stage, transition, firstStage);
     }
-    for (let k = 0; k < firstStage.length; k++) secondStart[k] = transition[k]! + EXTRAPOLATE * (firstStage[k]! - transition[k]!);
+    const extrapolate = EXTRAPOLATE;
+    for (let k = 0; k < firstStage.length; k++) secondStart[k] = transition[k]! + extrapolate * (firstStage[k]! - transition[k]!);
     this.carry(reduction, secondStart, transition);
     this.last.set(newton.netSlopes);
     this.lastReduction = reduction;

@@ -5,6 +5,7 @@ import { gradeJob } from "@underchassis/grading";
 import { renderHtml, renderJson, renderMarkdown, renderText } from "@underchassis/report";
 import { type Command, Option } from "commander";
 import { loadJobFiles } from "../files/loadJobFiles.ts";
+import { refuseInput } from "../files/refuseInput.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { EXIT, printable, type Terminal } from "../terminal.ts";
 import { version } from "../version.ts";
@@ -37,6 +38,7 @@ function render(report: Report, format: Format, { colour, columns }: { colour: b
 function grade(path: string, options: GradeOptions, terminal: Terminal): number {
   const format = options.format ?? FORMAT_OF_ENDING[extname(options.out ?? "").toLowerCase()] ?? "text";
   const files = loadJobFiles(path);
+  if (options.out !== undefined) refuseInput(options.out, files);
   const graded = gradeJob(files, loadDataset(), { toolVersion: version });
   if (!graded.ok) return refuse(graded.diagnostics, files, format, terminal);
 

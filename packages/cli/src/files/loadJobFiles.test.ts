@@ -84,3 +84,20 @@ test("refuses folders in a file's place, devices and circular links", () => {
   expect(refusal(at("loop"))).toContain("the link leads in a circle");
   if (process.platform !== "win32") expect(refusal("/dev/null")).toContain("this is no ordinary file");
 });
+
+test("a list is never passed over in silence: capitals in its name, or a link that leads nowhere", () => {
+  writeFileSync(at("job.json"), "{}");
+  writeFileSync(at("Parts.CSV"), "name\n");
+  expect(refusal(folder)).toBe(`${at("Parts.CSV")} | this table would not be read under this name | name it parts.csv, in small letters`);
+  rmSync(at("Parts.CSV"));
+  symlinkSync(at("gone.csv"), at("parts.csv"));
+  expect(refusal(folder)).toBe(`${at("parts.csv")} | no such file or folder | `);
+});
+
+test("a job.json that is a link to nowhere, or only written in capitals", () => {
+  symlinkSync(at("gone"), at("job.json"));
+  expect(refusal(folder)).toBe(`${at("job.json")} | no such file or folder | `);
+  rmSync(at("job.json"));
+  writeFileSync(at("Job.JSON"), "{}");
+  expect(refusal(folder)).toBe(`${folder} | no job.json in this folder | the nearest is ${at("Job.JSON")}`);
+});

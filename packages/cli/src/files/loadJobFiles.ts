@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from "node:fs";
+import { existsSync, lstatSync, readdirSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { JobFiles } from "@underchassis/grading";
 import { closest, distance } from "fastest-levenshtein";
@@ -25,12 +25,15 @@ function nearestTo(path: string): string | undefined {
   return distance(name, nearest) <= Math.max(2, name.length / 3) ? `the nearest name there is ${join(dirname(path), nearest)}` : undefined;
 }
 
+/** Whether something lies there, be it only a link that leads nowhere. */
+const lies = (path: string): boolean => lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+
 /** Advice for a folder without job.json: a job one folder deeper, or else the JSON file named most alike. */
 function nearestIn(folder: string): string {
   const names = namesIn(folder);
   const deeper = names.find((name) => existsSync(join(folder, name, MAIN)));
   if (deeper !== undefined) return `the nearest is ${join(folder, deeper, MAIN)}`;
-  const jsonFiles = names.filter((name) => name.endsWith(".json"));
+  const jsonFiles = names.filter((name) => name.toLowerCase().endsWith(".json"));
   return jsonFiles.length === 0 ? "a job folder holds a file called job.json" : `the nearest is ${join(folder, closest(MAIN, jsonFiles))}`;
 }
 
@@ -39,8 +42,20 @@ function mainFileOf(path: string): string {
   if (facts === undefined) throw new InputError(path, "no such file or folder", nearestTo(path));
   if (!facts.isDirectory()) return path;
   const main = join(path, MAIN);
-  if (!existsSync(main)) throw new InputError(path, `no ${MAIN} in this folder`, nearestIn(path));
+  if (!lies(main)) throw new InputError(path, `no ${MAIN} in this folder`, nearestIn(path));
   return main;
+}
+
+/**
+ * The table beside a job. A whole list must not be passed over without a word, so a name that differs only in capitals, or a link
+ * that leads nowhere, is refused and not ignored.
+ */
+function tableBeside(folder: string, name: string): string | undefined {
+  const table = join(folder, name);
+  if (lies(table)) return table;
+  const alike = namesIn(folder).find((other) => other.toLowerCase() === name);
+  if (alike === undefined) return undefined;
+  throw new InputError(join(folder, alike), `this table would not be read under this name`, `name it ${name}, in small letters`);
 }
 
 const read = (path: string): { name: string; text: string } => ({ name: path, text: readTextFile(path) });
@@ -57,8 +72,8 @@ export function loadJobFiles(path: string): JobFiles {
   const files: JobFiles = { job: read(main) };
   if (basename(main) !== MAIN) return files;
   for (const kind of BESIDE) {
-    const table = join(dirname(main), `${kind}.csv`);
-    if (existsSync(table)) files[kind] = read(table);
+    const table = tableBeside(dirname(main), `${kind}.csv`);
+    if (table !== undefined) files[kind] = read(table);
   }
   return files;
 }

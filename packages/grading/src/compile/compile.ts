@@ -108,7 +108,7 @@ function leak(elements: Element[], id: string, uncertain: Uncertain[]): void {
   uncertain.push({ ref: { element: id, parameter: "leakOhms" }, minus: STACK_LEAK.spread, plus: STACK_LEAK.spread, part: id });
 }
 
-export function nodesOf(element: Element): string[] {
+function nodesOf(element: Element): string[] {
   if (element.kind === "transformer") return element.windings.flatMap((winding) => [...winding.nodes]);
   return Object.values(element.nodes);
 }

@@ -3,7 +3,7 @@ import type { ChassisModel, Prediction, Reading } from "../model/index.ts";
 import { UNIT_OF } from "./units.ts";
 
 /** A reading beyond this many standard deviations (and beyond the worst case) is far outside. */
-export const FAR_SIGMAS = 4;
+const FAR_SIGMAS = 4;
 
 /** What the chassis in the reading's own life should have shown on this meter at that line voltage. */
 export function predictReading(model: ChassisModel, reading: Reading): Prediction | undefined {

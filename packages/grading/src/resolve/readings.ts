@@ -3,7 +3,7 @@ import type { Meter, Reading, ReadingQuantity } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { DEFAULT_METER } from "./defaults.ts";
 
-export const DIMENSION_OF: Record<ReadingQuantity, Dimension> = {
+const DIMENSION_OF: Record<ReadingQuantity, Dimension> = {
   "dc-volts": "voltage",
   "ac-volts": "voltage",
   "ripple-volts": "voltage",

@@ -22,7 +22,7 @@ interface Analysed {
 }
 
 /** Simulates a chassis on demand and keeps what it has solved. */
-export class Simulator {
+class Simulator {
   readonly #data: ChassisData;
   readonly #solved = new Map<string, Solved>();
   readonly #byNetwork = new Map<string, Solved>();
@@ -226,7 +226,7 @@ export class Simulator {
 }
 
 /** Ids of the elements that stand for a part, its own before its heater. */
-export function elementsOf(compiled: CompiledNetwork, part: string): readonly string[] {
+function elementsOf(compiled: CompiledNetwork, part: string): readonly string[] {
   const ids: string[] = [];
   for (const [id, origin] of compiled.origins) if (origin.part === part && origin.aspect !== "heater") ids.push(id);
   return ids;

@@ -3,7 +3,7 @@ import type { Job, JobPart, StageTemplate } from "@underchassis/dataset";
 type Surround = NonNullable<NonNullable<StageTemplate["typical"]>["parts"]>[number];
 
 /** Id of the stage under test in the job. */
-export const STAGE = "stage";
+const STAGE = "stage";
 /** Wire resistance that is nothing beside what a surround writes as a resistor of its own. */
 const NO_OHMS = "0.001 ohm";
 

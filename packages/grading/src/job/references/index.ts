@@ -4,6 +4,7 @@ import { checkLeads } from "./leads.ts";
 import { warnLonelyPoints } from "./lonelyPoints.ts";
 import { checkMeters } from "./meters.ts";
 import { checkPartNames } from "./partNames.ts";
+import { checkPins } from "./pins.ts";
 import { checkListedPoints } from "./points.ts";
 import { checkReadings } from "./readings.ts";
 import { checkRoles } from "./roles.ts";
@@ -15,6 +16,7 @@ export const REFERENCE_CHECKS: readonly ((context: ReferenceContext) => void)[] 
   checkRoles,
   checkPartNames,
   checkLeads,
+  checkPins,
   checkConditions,
   checkMeters,
   checkListedPoints,

@@ -10,6 +10,7 @@ export function checkPartNames(context: ReferenceContext): void {
     if (part.name === undefined || part.path === undefined) continue;
     const earlier = seen.get(part.name);
     if (earlier?.path === undefined) {
+      warnAlike(context, part, seen.keys());
       seen.set(part.name, part);
       continue;
     }
@@ -26,4 +27,18 @@ export function checkPartNames(context: ReferenceContext): void {
       help: `the other stands in ${where.source.name}, line ${positionAt(where.source, where.offset).line}; sections of one can or envelope take letters, as in C3A and C3B`,
     });
   }
+}
+
+/** C1A and c1a are two parts to the job, but hardly to the person who wrote them. */
+function warnAlike(context: ReferenceContext, part: PartSurvey, names: Iterable<string>): void {
+  const alike = [...names].find((name) => name.toLowerCase() === part.name?.toLowerCase());
+  if (alike === undefined || part.name === undefined || part.path === undefined) return;
+  report(context, [...part.path, "name"], {
+    code: "part-name-alike",
+    severity: "warning",
+    message: `"${part.name}" and "${alike}" count as two parts`,
+    received: part.name,
+    nearest: alike,
+    help: "if they are one part, describe it once; if not, nothing need be done",
+  });
 }
