@@ -86,6 +86,21 @@ test.each([
   expect(readFileSync(path, "utf8")).toBe(expected);
 });
 
+test("an --out that ends in a format of no report is refused, not filled with text", async () => {
+  const path = join(folder, "report.pdf");
+  const { code, err } = await run(["grade", answering(graded(0)), "--out", path]);
+  expect(code).toBe(2);
+  expect(err).toContain("no report is written as .pdf");
+  expect(() => readFileSync(path)).toThrow("ENOENT");
+});
+
+test("a report never replaces the job", async () => {
+  const job = join(answering(graded(0)), "job.json");
+  const before = readFileSync(job, "utf8");
+  expect((await run(["grade", folder, "--out", job])).code).toBe(2);
+  expect(readFileSync(job, "utf8")).toBe(before);
+});
+
 test("a job that cannot be graded: its diagnostics, exit code 2, and no file", async () => {
   const answer = { ok: false, diagnostics: [{ message: "value unreadable" }] };
   const path = join(folder, "report.html");

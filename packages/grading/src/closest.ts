@@ -1,4 +1,4 @@
-import { closest as nearest, distance } from "fastest-levenshtein";
+import { distance, closest as nearest } from "fastest-levenshtein";
 
 /** The candidate that is nearest to what was written, by edit distance; undefined when nothing is near enough to be a likely slip. */
 export function closest(written: string, candidates: readonly string[]): string | undefined {

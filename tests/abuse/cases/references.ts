@@ -115,6 +115,27 @@ export const REFERENCE_CASES: readonly AbuseCase[] = [
     ]),
   },
   { name: "unknown pin as found", job: edited(['"type": "6J5"', '"type": "6J5", "foundPins": { «pin-unknown»"anode": "B+" }']) },
+  {
+    name: "unknown pin of an own part, told once",
+    job: edited([
+      '"parts": [\n',
+      '"parts": [\n    { "name": "V2", "kind": "tube", "type": "6J5", "pins": { «pin-unknown»"anode": "B+", "grid": "chassis", "cathode": "chassis" } },\n',
+    ]),
+  },
+  {
+    name: "pins between which no current can flow",
+    job: edited([
+      '"parts": [\n',
+      '"parts": [\n    { "name": "V2", "kind": "tube", "type": "6J5", «pins-missing»"pins": { "plate": "B+" } },\n',
+    ]),
+  },
+  {
+    name: "a name that differs from another only in capitals is a warning",
+    job: edited([
+      '"parts": [\n',
+      '"parts": [\n    { "name": «part-name-alike»"c1", "kind": "capacitor", "marked": "1 uF", "between": ["B+", "chassis"] },\n',
+    ]),
+  },
   { name: "unknown stage of a part", job: edited(['"name": "R9",', '"name": "R9", "stage": «stage-unknown»"supply-2",']) },
   {
     name: "point not in the job's list",

@@ -5,6 +5,7 @@ export const TABLE_CASES: readonly AbuseCase[] = [
   { name: "empty table", parts: "", whole: [{ file: "parts.csv", code: "file-empty" }] },
   { name: "header and nothing else", parts: "name,kind,from,to\n", readings: "at,quantity,value\n" },
   { name: "unknown column", parts: 'name,kind,from,to,«csv-column-unknown: "tolerence"»tolerence\nC9,capacitor,B+,chassis,10 %\n' },
+  { name: "no header row, told once", parts: "«csv-header-missing»R50,resistor,B+,chassis,1k\nR51,resistor,B+,chassis,1k\n" },
   { name: "unknown column with letters exchanged", parts: "name,kind,«csv-column-unknown»form,to\nC9,capacitor,B+,chassis\n" },
   { name: "column twice", parts: "name,kind,from,to,«csv-column-duplicate»From\nC9,capacitor,B+,chassis,B+\n" },
   { name: "column without a name", readings: "at,«csv-column-unnamed»,quantity,value\nB+,,V DC,250\n" },

@@ -27,6 +27,12 @@ export class BorrowedInverse {
     }
   }
 
+  /** One that is mended by itself from here on. */
+  copy(): BorrowedInverse {
+    const copy: BorrowedInverse = Object.create(BorrowedInverse.prototype);
+    return Object.assign(copy, this, { inverse: Float64Array.from(this.inverse), previous: undefined });
+  }
+
   private times(vector: Float64Array): Float64Array {
     const result = new Float64Array(this.size);
     for (let row = 0; row < this.size; row++) {

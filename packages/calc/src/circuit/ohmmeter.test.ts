@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ohmmeter } from "./ohmmeter.ts";
+import { ohmmeter, ohmmeterSlopes } from "./ohmmeter.ts";
 import { battery, capacitor, inductor, line, network, resistor, silicon, vacuum } from "./test-parts.ts";
 
 const bridge = network(
@@ -61,5 +61,15 @@ describe("ohmmeter", () => {
     expect(ohmmeter(set, "a", "c").ohms).toBeCloseTo(250, 6);
     expect(ohmmeter(set, "k", "k").ohms).toBe(0);
     expect(() => ohmmeter(set, "k", "nowhere")).toThrow(expect.objectContaining({ code: "unknown-point" }));
+  });
+
+  it("tells how a reading hangs on each resistance", () => {
+    // R1 + R2 || R3: dR/d ln R1 = R1; dR/d ln R2 = R2 (R3/(R2 + R3))^2, by differentiating the formula.
+    const ladder = network(resistor("R1", "a", "m", 1000), resistor("R2", "m", "0", 2200), resistor("R3", "m", "0", 4700));
+    const { ohms, slopes } = ohmmeterSlopes(ladder, "a", "0");
+    expect(ohms).toBeCloseTo(1000 + (2200 * 4700) / 6900, 6);
+    expect(slopes().get("R1")).toBeCloseTo(1000, 6);
+    expect(slopes().get("R2")).toBeCloseTo(2200 * (4700 / 6900) ** 2, 6);
+    expect(slopes().get("R3")).toBeCloseTo(4700 * (2200 / 6900) ** 2, 6);
   });
 });

@@ -20,6 +20,10 @@ export interface OhmmeterReading {
   ohms: number;
   /** Rectifiers and other junctions that the test voltage turns on, by element. */
   junctionsOn: string[];
+}
+
+/** A reading with how it hangs on the resistances that make it. */
+export interface OhmmeterSlopes extends OhmmeterReading {
   /**
    * Change of the reading in ohms per relative change of each resistance that the current passes: an element's, or a
    * winding's (`T1.primary`). It is the resistance times the square of its share of the current (Cohn, Proc. IRE 38, 1950),
@@ -123,6 +127,16 @@ function reachable(elements: readonly Element[], from: string): { elements: Elem
  * @throws CircuitError `unknown-point`, `bad-value`
  */
 export function ohmmeter(network: Network, from: string, to: string, options: OhmmeterOptions = {}): OhmmeterReading {
+  const { ohms, junctionsOn } = ohmmeterSlopes(network, from, to, options);
+  return { ohms, junctionsOn };
+}
+
+/**
+ * The same with the slopes of the reading over every resistance, which cost hardly more than the reading.
+ *
+ * @throws CircuitError as `ohmmeter`
+ */
+export function ohmmeterSlopes(network: Network, from: string, to: string, options: OhmmeterOptions = {}): OhmmeterSlopes {
   validateNetwork(network);
   const { testVolts = 0.3, maxAmps = 1e-3, polarity = 1 } = options;
   if (!(testVolts > 0) || !(maxAmps > 0)) throw new CircuitError("bad-value", "the meter needs a test voltage and a current above zero");

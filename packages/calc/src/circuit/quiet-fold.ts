@@ -113,7 +113,8 @@ export class QuietFold {
         const weight = weights[stage]!;
         for (let k = 0; k < states; k++) sums[k] = sums[k]! + weight * record.histories[stage * states + k]!;
         for (let k = 0; k < ports; k++) sums[states + k] = sums[states + k]! - weight * record.netAmps[stage * ports + k]!;
-        for (let k = 0; k < sources; k++) sums[states + ports + k] = sums[states + ports + k]! + weight * record.basis[stage * sources + k]!;
+        for (let k = 0; k < sources; k++)
+          sums[states + ports + k] = sums[states + ports + k]! + weight * record.basis[stage * sources + k]!;
       }
       const { quietRows, reduction } = this.fold(stepSeconds);
       const linear = reduction.states;
@@ -202,7 +203,8 @@ export class QuietFold {
     for (let i = 0; i < q; i++) {
       for (let j = 0; j < q; j++) {
         const slope = slopes[i * q + j]!;
-        if (slope !== 0) for (let c = 0; c < columns; c++) amps[i * columns + c] = amps[i * columns + c]! + slope * quietRows[j * columns + c]!;
+        if (slope !== 0)
+          for (let c = 0; c < columns; c++) amps[i * columns + c] = amps[i * columns + c]! + slope * quietRows[j * columns + c]!;
       }
       amps[i * columns + n + a] = amps[i * columns + n + a]! + base[i]!;
     }

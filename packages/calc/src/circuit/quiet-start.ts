@@ -31,7 +31,7 @@ export function quietStart(
   state: Float64Array,
   tolerance: number,
   trajectory: Trajectory,
-  chord: { chord?: Float64Array },
+  chord: { chord?: Float64Array; inverse?: BorrowedInverse },
 ): QuietStart | undefined {
   const fold = QuietFold.of(whole);
   if (fold === undefined) return undefined;

@@ -118,7 +118,16 @@ export function shoot(
   marcher: Marcher,
   plan: Plan,
   state: Float64Array,
-  options: { tolerance: number; maxIterations: number; record?: Trajectory; chord?: Float64Array; inverse?: BorrowedInverse; moved?: () => boolean; refresh?: () => Float64Array | undefined; trusted?: () => boolean },
+  options: {
+    tolerance: number;
+    maxIterations: number;
+    record?: Trajectory;
+    chord?: Float64Array;
+    inverse?: BorrowedInverse;
+    moved?: () => boolean;
+    refresh?: () => Float64Array | undefined;
+    trusted?: () => boolean;
+  },
 ): PeriodicState {
   const { circuit, states } = marcher;
   const chord = states > CHEAP_STORES || options.inverse !== undefined ? options.chord : undefined;
@@ -136,7 +145,7 @@ export function shoot(
     const carried = borrowed === undefined && refreshes === 0;
     marcher.march(plan, end, 0, carried ? transition : undefined, options.record);
     const moved = options.moved?.() ?? false;
-    if (pass === 1 && options.trusted?.() === false) {
+    if (pass === 1 && borrowed !== undefined && options.trusted?.() === false) {
       borrowed = undefined;
       continue;
     }
@@ -162,7 +171,7 @@ export function shoot(
       if (options.record === undefined) for (let k = 0; k < states; k++) state[k] = state[k]! + change[k]!;
       return { state, transition, iterations: pass, ...(borrowed === undefined ? {} : { inverse: borrowed }) };
     }
-    if (options.inverse !== undefined && borrowed === options.inverse && pass >= MOST_ON_TRUST) {
+    if (options.trusted !== undefined && borrowed !== undefined && pass >= MOST_ON_TRUST) {
       borrowed = undefined;
       last = Number.POSITIVE_INFINITY;
       continue;

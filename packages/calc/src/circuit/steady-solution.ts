@@ -1,3 +1,4 @@
+import type { BorrowedInverse } from "./borrowed-inverse.ts";
 import type { Circuit } from "./circuit.ts";
 import { elementFigures } from "./element-figures.ts";
 import type { Plan, Trajectory } from "./march.ts";
@@ -20,6 +21,8 @@ export interface SteadyInternals {
   plan?: Plan;
   /** d state(T) / d state(0), from this or a coarser plan; absent at DC. */
   transition?: Float64Array;
+  /** The inverse made of it, mended on the way. */
+  inverse?: BorrowedInverse;
   /** The last solution with few steps on the way to this one; neighbours start from there. Absent at DC. */
   coarse?: SteadyInternals;
   iterations: number;

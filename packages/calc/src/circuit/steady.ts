@@ -1,3 +1,4 @@
+import type { BorrowedInverse } from "./borrowed-inverse.ts";
 import type { Circuit } from "./circuit.ts";
 import { compileNetwork } from "./compile.ts";
 import { evenPlan, Marcher, type Plan, type Trajectory } from "./march.ts";
@@ -33,7 +34,7 @@ const FINE_STEPS = 192;
 /** Steps that the highest harmonic among the sources gets at least, in one of its own cycles. */
 const COARSE_STEPS_PER_CYCLE = 8;
 const FINE_STEPS_PER_CYCLE = 64;
-const COARSE_TOLERANCE = 1e-2;
+const COARSE_TOLERANCE = 1e-3;
 const FINE_TOLERANCE = 2e-6;
 const PERIODS = 120;
 /** Largest relative change of a hot resistance that is left unheeded. */
@@ -48,7 +49,7 @@ interface Guess {
   states: Map<string, number>;
   ports: Map<string, number>;
   /** Transition matrix of a period, with the stores that it belongs to. */
-  transition?: { stores: string; matrix: Float64Array };
+  transition?: { stores: string; matrix: Float64Array; inverse?: BorrowedInverse };
 }
 
 /** Names the stores of a circuit in order, so that a transition matrix is only lent to a circuit with the same ones. */
@@ -67,8 +68,10 @@ function guessFrom(internals: SteadyInternals): Guess {
       ports.set(`${device.id}/${k}`, internals.portVolts[at + k]!);
     });
   }
-  const { transition } = internals;
-  return { states, ports, ...(transition === undefined ? {} : { transition: { stores: storesOf(circuit), matrix: transition } }) };
+  const { transition, inverse } = internals;
+  if (transition === undefined) return { states, ports };
+  const lent = { stores: storesOf(circuit), matrix: transition, ...(inverse === undefined ? {} : { inverse }) };
+  return { states, ports, transition: lent };
 }
 
 /**
@@ -148,9 +151,14 @@ function periodicSolution(
   marcher.newton.scratch.volts.set(portsFrom(circuit, guess));
   const trajectory = marcher.emptyTrajectory(plan);
   const lent = guess?.transition;
-  const chord = lent !== undefined && lent.stores === storesOf(circuit) ? { chord: lent.matrix } : {};
+  const inverse = lent?.inverse === undefined ? {} : { inverse: lent.inverse.copy() };
+  const chord = lent !== undefined && lent.stores === storesOf(circuit) ? { chord: lent.matrix, ...inverse } : {};
   const start = quietStart(marcher, plan, state, tolerance, trajectory, chord) ?? chord;
-  const { iterations, transition } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory, ...start });
+  const {
+    iterations,
+    transition,
+    inverse: mended,
+  } = shoot(marcher, plan, state, { tolerance, maxIterations, record: trajectory, ...start });
   const reductions = plan.stepSeconds.map((step) => marcher.reduction(step));
   return new SteadySolution({
     circuit,
@@ -160,6 +168,7 @@ function periodicSolution(
     portVolts: marcher.newton.scratch.volts,
     plan,
     transition,
+    ...(mended === undefined ? {} : { inverse: mended }),
     iterations,
   });
 }

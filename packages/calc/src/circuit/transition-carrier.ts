@@ -197,7 +197,6 @@ export class TransitionCarrier {
       }
     }
   }
-
 }
 
 function identity(size: number, out: Float64Array): void {

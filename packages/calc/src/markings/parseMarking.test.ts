@@ -283,3 +283,11 @@ describe("parseMarking", () => {
     );
   }, 30_000);
 });
+
+it.each([
+  ["-10 ohm", "resistor", "10 ohm"],
+  ["\u221210 uF 50V", "capacitor", "10 uF 50V"],
+  ["- 8 H", "inductor", "8 H"],
+] as const)("refuses %s, which no part can be, and says what would work", (text, kind, nearest) => {
+  expect(parseMarking(text, kind)).toMatchObject({ ok: false, problem: { offset: 0, nearest } });
+});

@@ -25,10 +25,18 @@ export const markingExpected: Readonly<Record<MarkedKind, string>> = {
   load: 'a load such as "60 mA", "5 kohm" or "60 mA at 250 V"',
 };
 
-/** A fresh workpiece, or why the text cannot be a marking at all. */
+/** A sign before the first figure: hyphen, minus or dash. */
+const leadingMinus = /^\s*[-\u2212\u2013]\s*(?=\.?\d)/;
+
+/** A fresh workpiece, or why the text cannot be a marking at all: nothing that a part is marked with can be negative. */
 export function workpiece(text: string, kind: MarkedKind): Result<Workpiece> {
   const prepared = prepareText(text, markingExpected[kind]);
   if (!prepared.ok) return prepared;
+  const minus = leadingMinus.exec(prepared.value)?.[0];
+  if (minus !== undefined) {
+    const body = text.slice(minus.length).trim();
+    return problem(`${quoted(text.trim())} is negative`, minus.search(/\S/), text.trim().length, markingExpected[kind], body);
+  }
   return { ok: true, value: { kind, asWritten: text, text: prepared.value, notes: [], alternatives: [] } };
 }
 

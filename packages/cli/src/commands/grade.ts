@@ -4,9 +4,10 @@ import { loadDataset } from "@underchassis/dataset/load";
 import { gradeJob } from "@underchassis/grading";
 import { renderHtml, renderJson, renderMarkdown, renderText } from "@underchassis/report";
 import { type Command, Option } from "commander";
+import { checkOut } from "../files/checkOut.ts";
 import { loadJobFiles } from "../files/loadJobFiles.ts";
-import { refuseInput } from "../files/refuseInput.ts";
 import { writeWhole } from "../files/writeWhole.ts";
+import { InputError } from "../inputError.ts";
 import { EXIT, printable, type Terminal } from "../terminal.ts";
 import { version } from "../version.ts";
 import { refuse } from "./refuse.ts";
@@ -27,6 +28,15 @@ interface GradeOptions {
   out?: string;
 }
 
+/** The format that a file's ending asks for; text without an ending. */
+function formatOf(out: string): Format {
+  const ending = extname(out).toLowerCase();
+  const format = ending === "" ? "text" : FORMAT_OF_ENDING[ending];
+  if (format !== undefined) return format;
+  const known = Object.keys(FORMAT_OF_ENDING).join(", ");
+  throw new InputError(out, `no report is written as ${ending}`, `use ${known}, or say which with --format; a browser prints .html as PDF`);
+}
+
 function render(report: Report, format: Format, { colour, columns }: { colour: boolean; columns: number | undefined }): string {
   if (format === "json") return renderJson(report);
   if (format === "html") return renderHtml(report);
@@ -36,9 +46,9 @@ function render(report: Report, format: Format, { colour, columns }: { colour: b
 
 /** Grades the job at `path` and writes the report. @returns exit code */
 function grade(path: string, options: GradeOptions, terminal: Terminal): number {
-  const format = options.format ?? FORMAT_OF_ENDING[extname(options.out ?? "").toLowerCase()] ?? "text";
+  const format = options.format ?? formatOf(options.out ?? "");
   const files = loadJobFiles(path);
-  if (options.out !== undefined) refuseInput(options.out, files);
+  if (options.out !== undefined) checkOut(options.out, files);
   const graded = gradeJob(files, loadDataset(), { toolVersion: version });
   if (!graded.ok) return refuse(graded.diagnostics, files, format, terminal);
 

@@ -38,6 +38,7 @@ function nearestIn(folder: string): string {
 }
 
 function mainFileOf(path: string): string {
+  if (path === "") throw new InputError("job", "no path given", "give the folder that holds job.json, or the file itself");
   const facts = onFile(path, () => statSync(path, { throwIfNoEntry: false }));
   if (facts === undefined) throw new InputError(path, "no such file or folder", nearestTo(path));
   if (!facts.isDirectory()) return path;

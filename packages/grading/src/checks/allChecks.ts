@@ -28,6 +28,7 @@ import { readingAgainstComputed } from "./readings/reading-against-computed.ts";
 import { readingAgainstPublished } from "./readings/reading-against-published.ts";
 import { readingMeterLoading } from "./readings/reading-meter-loading.ts";
 import { readingsConsistency } from "./readings/readings-consistency.ts";
+import { brokenParts } from "./record/broken-parts.ts";
 import { datasetVersion } from "./record/dataset-version.ts";
 import { kitWiring } from "./record/kit-wiring.ts";
 import { unmeasuredParts } from "./record/unmeasured-parts.ts";
@@ -80,6 +81,7 @@ export const allChecks: readonly Check[] = [
   readingAgainstPublished,
   readingMeterLoading,
   readingsConsistency,
+  brokenParts,
   datasetVersion,
   kitWiring,
   unmeasuredParts,

@@ -20,9 +20,17 @@ const finding = (severity: Severity, rest: Partial<Finding> = {}): Finding => ({
 
 describe("clearance", () => {
   it("is service where nothing holds", () => {
-    expect(clearanceOf([finding("watch"), finding("good"), finding("unmeasured"), finding("replace")])).toEqual({
+    expect(clearanceOf([finding("watch"), finding("good"), finding("unmeasured"), finding("adjust")])).toEqual({
       level: "service",
       holds: [],
+    });
+  });
+
+  it("is not handed back with a part to replace, nor with a check that broke down", () => {
+    expect(clearanceOf([finding("replace")])).toMatchObject({ level: "full-line", holds: [{ step: "service", finding: 0 }] });
+    expect(clearanceOf([finding("good")], ["Ripple: the check could not be run"])).toMatchObject({
+      level: "full-line",
+      holds: [{ step: "service", reason: "Ripple: the check could not be run", finding: -1 }],
     });
   });
 

@@ -1,5 +1,8 @@
 import { CLEARANCES, type ClearanceLevel, type Finding } from "../model/index.ts";
 
+/** What a severity forbids where the check itself names no step: a danger all power, a part to replace the handing back. */
+const DEFAULT_HOLD: Partial<Record<Finding["severity"], Hold["step"]>> = { danger: "current-limited", replace: "service" };
+
 export interface Hold {
   step: Exclude<ClearanceLevel, "none">;
   reason: string;
@@ -14,18 +17,20 @@ export interface Clearance {
 
 /**
  * The highest step of bringing-up that no finding forbids. A finding forbids its step and all above. Findings about plans forbid
- * nothing: what stands on the bench is judged. Severity decides where a check names no step: danger forbids even limited current.
+ * nothing: what stands on the bench is judged. Where a check names no step its severity decides.
  * A job in which no check found anything to look at, good or bad, clears nothing.
  *
  * @param findings worst first
+ * @param unrun what could not be looked at because a check broke down: nothing is handed back on that
  */
-export function clearanceOf(findings: readonly Finding[]): Clearance {
+export function clearanceOf(findings: readonly Finding[], unrun: readonly string[] = []): Clearance {
   if (findings.length === 0) return { level: "none", next: "current-limited", holds: [] };
   const holds = findings.flatMap((finding, index): Hold[] => {
     if (finding.life === "planned" || finding.severity === "good") return [];
-    const step = finding.holds ?? (finding.severity === "danger" ? "current-limited" : undefined);
+    const step = finding.holds ?? DEFAULT_HOLD[finding.severity];
     return step === undefined ? [] : [{ step, reason: finding.title, finding: index }];
   });
+  for (const reason of unrun) holds.push({ step: "service", reason, finding: -1 });
   const rank = (step: ClearanceLevel) => CLEARANCES.indexOf(step);
   holds.sort((a, b) => rank(a.step) - rank(b.step) || a.finding - b.finding);
   const lowest = holds[0]?.step;

@@ -20,7 +20,13 @@ export const LINE = "line";
  * @param lineVolts RMS voltage of the outlet
  * @param options a meter between two points; a part to be taken as it was found
  */
-export function compile(data: ChassisData, life: Life, condition: Condition, lineVolts: number, options: { meter?: Situation["meter"]; revert?: Situation["revert"] } = {}): CompiledNetwork {
+export function compile(
+  data: ChassisData,
+  life: Life,
+  condition: Condition,
+  lineVolts: number,
+  options: { meter?: Situation["meter"]; revert?: Situation["revert"] } = {},
+): CompiledNetwork {
   const all = [...data.parts.values()].map((part) => ({ part, state: part.lives[part.id === options.revert ? "found" : life] }));
   const present = all.filter(({ part, state }) => state.present && isIn(part, state, condition));
   const wires = joinWires(data, all);
@@ -32,7 +38,12 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
     point: (name) => wires.find(name),
     add(element, part, aspect = "main") {
       // A source with both leads on one point is a short, and stays for the solver to name.
-      if (element.kind !== "voltage-source" && "nodes" in element && Array.isArray(element.nodes) && element.nodes[0] === element.nodes[1]) {
+      if (
+        element.kind !== "voltage-source" &&
+        "nodes" in element &&
+        Array.isArray(element.nodes) &&
+        element.nodes[0] === element.nodes[1]
+      ) {
         notes.push(`${part}: both leads are on ${element.nodes[0]}; it has no effect`);
         return;
       }
@@ -45,7 +56,11 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
   };
   for (const { part, state } of present) addElements(sink, part, state, condition);
   if (condition.powered) {
-    addHeaters(sink, present, present.flatMap(({ state }) => state.windings ?? []));
+    addHeaters(
+      sink,
+      present,
+      present.flatMap(({ state }) => state.windings ?? []),
+    );
     addLine(data, sink, elements, lineVolts, uncertain);
     const reference = wires.find(data.reference);
     for (const id of stackedCapacitors(elements, reference)) leak(elements, id, uncertain);
@@ -55,7 +70,8 @@ export function compile(data: ChassisData, life: Life, condition: Condition, lin
     }
   }
   const { meter } = options;
-  if (meter !== undefined) elements.push({ kind: "voltmeter", id: "meter", nodes: [wires.find(meter.from), wires.find(meter.to)], ohms: meter.ohms });
+  if (meter !== undefined)
+    elements.push({ kind: "voltmeter", id: "meter", nodes: [wires.find(meter.from), wires.find(meter.to)], ohms: meter.ohms });
   const touched = new Set(elements.flatMap(nodesOf));
   const reference = wires.find(data.reference);
   return {

@@ -1,6 +1,17 @@
 import type { Element, ParameterRef, Tolerance, Winding } from "@underchassis/calc";
 import type { Condition, Part, PartState, WindingSpec } from "../model/index.ts";
-import { CONTACT_OHMS, SILICON_REVERSE_OHMS, THERMISTOR, WINDING_GUESS, WINDING_MEASURED, WINDING_VOLTS_SPREAD } from "../resolve/defaults.ts";
+import {
+  CONTACT_OHMS,
+  SELENIUM_KNEE_VOLTS,
+  SELENIUM_PLATE_VOLTS_AT_RATED,
+  SELENIUM_REVERSE_SHARE,
+  SELENIUM_RMS_VOLTS_PER_PLATE,
+  SILICON_REVERSE_OHMS,
+  THERMISTOR,
+  WINDING_GUESS,
+  WINDING_MEASURED,
+  WINDING_VOLTS_SPREAD,
+} from "../resolve/defaults.ts";
 import { switchIsClosed } from "./presence.ts";
 
 /** Collects the elements of a network, which part each stands for, and which of their values may be off. */
@@ -106,7 +117,10 @@ function addInductor(sink: ElementSink, part: Part, state: PartState): void {
   if (nodes === undefined || state.main === undefined) return;
   const short = shorted(state);
   if (short !== undefined) return addSmall(sink, part, state, short);
-  sink.add({ kind: "inductor", id: part.id, nodes, henries: state.main.value, ...(state.dcr === undefined ? {} : { dcrOhms: state.dcr.value }) }, part.id);
+  sink.add(
+    { kind: "inductor", id: part.id, nodes, henries: state.main.value, ...(state.dcr === undefined ? {} : { dcrOhms: state.dcr.value }) },
+    part.id,
+  );
   sink.uncertain({ element: part.id, parameter: "henries" }, state.main.tolerance, part.id);
   if (state.dcr !== undefined) sink.uncertain({ element: part.id, parameter: "dcrOhms" }, state.dcr.tolerance, part.id);
 }
@@ -121,7 +135,13 @@ function addTransformer(sink: ElementSink, part: Part, state: PartState): void {
     const turns = spec === primary ? spec.ratedVolts : openVolts(spec, primary);
     const [start, middle, end] = spec.points;
     if (start === undefined || middle === undefined) continue;
-    const halves: [string, string, string][] = end === undefined ? [[spec.id, start, middle]] : [[`${spec.id}-1`, start, middle], [`${spec.id}-2`, middle, end]];
+    const halves: [string, string, string][] =
+      end === undefined
+        ? [[spec.id, start, middle]]
+        : [
+            [`${spec.id}-1`, start, middle],
+            [`${spec.id}-2`, middle, end],
+          ];
     for (const [id, from, to] of halves) {
       windings.push({ id, nodes: [sink.point(from), sink.point(to)], turns, ohms: spec.ohms / halves.length });
       unsure.push([`${id}.ohms`, spec.ohmsFrom === "measurement" ? WINDING_MEASURED : WINDING_GUESS]);
@@ -154,7 +174,11 @@ function addRectifier(sink: ElementSink, part: Part, state: PartState): void {
   if (device === undefined) return;
   const short = shorted(state);
   const paths: [string, [string, string] | undefined][] =
-    state.pins.cathode === undefined ? [["main", pair(sink, state)]] : ["plate", "plate-1", "plate-2"].filter((pin) => state.pins[pin] !== undefined).map((pin) => [pin, pair(sink, state, pin, "cathode")]);
+    state.pins.cathode === undefined
+      ? [["main", pair(sink, state)]]
+      : ["plate", "plate-1", "plate-2"]
+          .filter((pin) => state.pins[pin] !== undefined)
+          .map((pin) => [pin, pair(sink, state, pin, "cathode")]);
   for (const [aspect, nodes] of paths) {
     if (nodes === undefined) continue;
     const id = aspect === "main" ? part.id : `${part.id}/${aspect}`;
@@ -171,10 +195,34 @@ function addRectifier(sink: ElementSink, part: Part, state: PartState): void {
         sink.add({ kind: "gas-diode", id, nodes, dropVolts: device.dropVolts, ohms: device.ohms }, part.id, aspect);
         break;
       case "selenium":
-        sink.add({ kind: "selenium", id, nodes, plates: device.plates, kneeVoltsPerPlate: device.kneeVoltsPerPlate, ohmsPerPlate: device.ohmsPerPlate }, part.id, aspect);
+        sink.add(
+          {
+            kind: "selenium",
+            id,
+            nodes,
+            plates: device.plates,
+            kneeVoltsPerPlate: device.kneeVoltsPerPlate,
+            ohmsPerPlate: device.ohmsPerPlate,
+            reverseOhms: seleniumReverseOhms(device),
+          },
+          part.id,
+          aspect,
+        );
         break;
       case "silicon":
-        sink.add({ kind: "diode", id, nodes, saturationAmps: device.saturationAmps, emission: device.emission, ohms: device.ohms, reverseOhms: SILICON_REVERSE_OHMS }, part.id, aspect);
+        sink.add(
+          {
+            kind: "diode",
+            id,
+            nodes,
+            saturationAmps: device.saturationAmps,
+            emission: device.emission,
+            ohms: device.ohms,
+            reverseOhms: SILICON_REVERSE_OHMS,
+          },
+          part.id,
+          aspect,
+        );
         break;
       default:
         break; // an amplifier tube wired as a rectifier is not modelled
@@ -182,15 +230,32 @@ function addRectifier(sink: ElementSink, part: Part, state: PartState): void {
   }
 }
 
+/** Rated volts over leakage. The slope of a plate tells its rated current; without leakage an unloaded doubler has no steady state. */
+function seleniumReverseOhms({ plates, ohmsPerPlate }: { plates: number; ohmsPerPlate: number }): number {
+  const ratedAmps = (SELENIUM_PLATE_VOLTS_AT_RATED - SELENIUM_KNEE_VOLTS) / ohmsPerPlate;
+  return (plates * SELENIUM_RMS_VOLTS_PER_PLATE) / (SELENIUM_REVERSE_SHARE * ratedAmps);
+}
+
 function addTube(sink: ElementSink, part: Part, state: PartState): void {
   const { device, pins } = state;
   const emission = state.emission === undefined ? {} : { emission: state.emission };
-  const [plate, grid, cathode, screen] = [pins.plate, pins.grid, pins.cathode, pins.screen].map((point) => (point === undefined ? undefined : sink.point(point)));
+  const [plate, grid, cathode, screen] = [pins.plate, pins.grid, pins.cathode, pins.screen].map((point) =>
+    point === undefined ? undefined : sink.point(point),
+  );
   if (plate === undefined || cathode === undefined) return;
   if (device?.kind === "triode" && grid !== undefined) {
     sink.add({ kind: "triode", id: part.id, nodes: { plate, grid, cathode }, parameters: device.parameters, ...emission }, part.id);
   } else if (device?.kind === "pentode" && grid !== undefined) {
-    sink.add({ kind: "pentode", id: part.id, nodes: { plate, screen: screen ?? plate, grid, cathode }, parameters: device.parameters, ...emission }, part.id);
+    sink.add(
+      {
+        kind: "pentode",
+        id: part.id,
+        nodes: { plate, screen: screen ?? plate, grid, cathode },
+        parameters: device.parameters,
+        ...emission,
+      },
+      part.id,
+    );
   } else if (device?.kind === "vacuum-diode") {
     sink.add({ kind: "vacuum-diode", id: part.id, nodes: [plate, cathode], perveance: device.perveance * (state.emission ?? 1) }, part.id);
     sink.uncertain({ element: part.id, parameter: "perveance" }, { minus: device.spread, plus: device.spread }, part.id);
@@ -227,7 +292,18 @@ function addThermistor(sink: ElementSink, part: Part, state: PartState): void {
   const r25Ohms = state.main.value;
   const ratedAmps = state.ratedAmps === undefined || state.ratedAmps <= 0 ? 1 : state.ratedAmps;
   const deltaWattsPerKelvin = (ratedAmps * ratedAmps * r25Ohms * THERMISTOR.hotShareAtRated) / THERMISTOR.bodyRiseKelvin;
-  sink.add({ kind: "thermistor", id: part.id, nodes, r25Ohms, betaKelvin: THERMISTOR.betaKelvin, deltaWattsPerKelvin, tauSeconds: THERMISTOR.tauSeconds }, part.id);
+  sink.add(
+    {
+      kind: "thermistor",
+      id: part.id,
+      nodes,
+      r25Ohms,
+      betaKelvin: THERMISTOR.betaKelvin,
+      deltaWattsPerKelvin,
+      tauSeconds: THERMISTOR.tauSeconds,
+    },
+    part.id,
+  );
 }
 
 function addLamp(sink: ElementSink, part: Part, state: PartState): void {

@@ -57,12 +57,14 @@ export function stackedCapacitors(elements: readonly Element[], reference: strin
   }
   const touching = new Map<string, Set<string>>();
   for (const element of elements) {
-    for (const point of "windings" in element ? [] : Object.values(element.nodes) as string[]) {
+    for (const point of "windings" in element ? [] : (Object.values(element.nodes) as string[])) {
       const island = find(point);
       if (!anchored.has(island)) touching.set(island, (touching.get(island) ?? new Set()).add(element.id));
     }
   }
-  return elements.flatMap((element) => (element.kind === "capacitor" && element.nodes.some((point) => isStack(elements, touching.get(find(point)))) ? [element.id] : []));
+  return elements.flatMap((element) =>
+    element.kind === "capacitor" && element.nodes.some((point) => isStack(elements, touching.get(find(point)))) ? [element.id] : [],
+  );
 }
 
 /** A floating point held by two capacitors or more, and by nothing else. */

@@ -3,8 +3,12 @@ import type { ChassisModel, Finding } from "../model/index.ts";
 
 type CautionLine = Report["cautions"][number];
 
-/** Cautions that always apply, those of the templates used, and those of the findings that call for action; by rank. */
-export function cautionLines(model: ChassisModel, findings: readonly Finding[]): CautionLine[] {
+/** Cautions that always apply, those of the templates used, of the findings that call for action and of the next steps; by rank. */
+export function cautionLines(
+  model: ChassisModel,
+  findings: readonly Finding[],
+  next: readonly { cautions: readonly string[] }[] = [],
+): CautionLine[] {
   const because = new Map<string, Set<string>>();
   const call = (id: string, reason?: string) => {
     const reasons = because.get(id) ?? new Set<string>();
@@ -17,6 +21,7 @@ export function cautionLines(model: ChassisModel, findings: readonly Finding[]):
   for (const stage of model.stages) for (const id of stage.template.cautions) call(id, stage.title);
   for (const finding of findings)
     if (finding.severity !== "good") for (const id of finding.cautions) call(id, finding.part ?? finding.point ?? finding.title);
+  for (const step of next) for (const id of step.cautions) call(id, "the next steps");
   return [...because]
     .flatMap(([id, reasons]) => {
       const caution = cautions.get(id);

@@ -14,7 +14,7 @@ import { expectedLines } from "./expectedLines.ts";
 import { nextSteps } from "./nextSteps.ts";
 import { orderLines } from "./orderLines.ts";
 import { readingLines } from "./readingLines.ts";
-import { type CheckRun, runChecks, sortFindings } from "./runChecks.ts";
+import { type CheckRun, runChecks, sortFindings, withoutEchoes } from "./runChecks.ts";
 import { sourceLines } from "./sourceLines.ts";
 import { stageLines } from "./stageLines.ts";
 
@@ -57,10 +57,14 @@ function reportOf(
   writtenFor: string | undefined,
 ): Report {
   const runs = runChecks(model, allChecks);
-  const findings = sortFindings(runs.flatMap((run) => run.findings));
-  const clearance = clearanceOf(findings);
+  const findings = sortFindings(withoutEchoes(runs.flatMap((run) => run.findings)));
   const failed = runs.filter((run) => run.failure !== undefined);
-  const cautions = cautionLines(model, findings);
+  const clearance = clearanceOf(
+    findings,
+    failed.map((run) => `${run.check.title}: the check could not be run`),
+  );
+  const next = nextSteps(model, findings, clearance);
+  const cautions = cautionLines(model, findings, next);
   return {
     reportVersion: 1,
     tool: { name: "underchassis", version },
@@ -106,7 +110,7 @@ function reportOf(
     expected: expectedLines(model),
     changes: changeLines(model),
     order: orderLines(findings),
-    next: nextSteps(model, findings, clearance),
+    next,
     checks: runs.map(checkLine),
     sources: sourceLines(
       model,

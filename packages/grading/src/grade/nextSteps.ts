@@ -50,7 +50,10 @@ export function nextSteps(model: ChassisModel, findings: readonly Finding[], cle
     });
   }
   if (clearance.level !== "none") {
-    const { action, why, condition, cautions } = BRING_UP[clearance.level];
+    const { action: usual, why, condition, cautions } = BRING_UP[clearance.level];
+    // Heaters in series leave no tube to pull; dry rectifiers feed B+ whatever is pulled.
+    const action =
+      model.isolation === "transformerless" ? usual.replace("tubes out except rectifiers", "behind an isolation transformer") : usual;
     const expect = expectations(model, condition);
     steps.push({ action, why, ...(expect === "" ? {} : { expect }), cautions: [...cautions], step: clearance.level });
   }

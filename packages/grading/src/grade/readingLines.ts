@@ -5,13 +5,30 @@ import { UNIT_OF } from "./units.ts";
 /** A reading beyond this many standard deviations (and beyond the worst case) is far outside. */
 const FAR_SIGMAS = 4;
 
+/** Half of the last digit that a usual meter shows; below it a reading and a prediction are the same. common-practice. */
+const LEAST_SHOWN: Readonly<Record<string, number>> = { V: 5e-3, ohm: 0.05, A: 5e-5 };
+
 /** What the chassis in the reading's own life should have shown on this meter at that line voltage. */
 export function predictReading(model: ChassisModel, reading: Reading): Prediction | undefined {
   const line = reading.lineVolts ?? "actual";
-  return model.predict({ life: reading.life, condition: reading.condition, line }, reading, {
+  const prediction = model.predict({ life: reading.life, condition: reading.condition, line }, reading, {
     ohms: reading.loadOhms,
     accuracy: reading.meter.accuracy,
   });
+  return prediction === undefined ? undefined : shown(prediction, LEAST_SHOWN[UNIT_OF[reading.quantity]] ?? 0);
+}
+
+/** A window no narrower than a meter's last digit: a grid at 0 V reads 0 V. */
+function shown(prediction: Prediction, least: number): Prediction {
+  const { nominal, low, high, sigma, worstLow, worstHigh } = prediction;
+  return {
+    ...prediction,
+    low: Math.min(low, nominal - least),
+    high: Math.max(high, nominal + least),
+    sigma: Math.max(sigma, least / 2),
+    worstLow: Math.min(worstLow, nominal - least),
+    worstHigh: Math.max(worstHigh, nominal + least),
+  };
 }
 
 export type Verdict = ReportReadingLine["verdict"];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Check, Finding, Life, Severity } from "../model/index.ts";
 import { modelOf } from "../testing/model.ts";
-import { runChecks, sortFindings } from "./runChecks.ts";
+import { runChecks, sortFindings, withoutEchoes } from "./runChecks.ts";
 
 const finding = (title: string, severity: Severity, holds?: Finding["holds"], life: Life = "restored"): Finding => ({
   check: "x",
@@ -71,5 +71,28 @@ describe("order of findings", () => {
       "unmeasured",
       "good",
     ]);
+  });
+});
+
+describe("withoutEchoes", () => {
+  const said = (life: Finding["life"], severity: Finding["severity"], found = "450 V"): Finding => ({
+    check: "x",
+    severity,
+    life,
+    part: "C1",
+    title: "C1",
+    found,
+    shouldBe: "",
+    figures: [],
+    why: "",
+    action: "",
+    cautions: [],
+    sources: [],
+  });
+
+  it("keeps of a plan only what it changes for the worse", () => {
+    const standing = said("restored", "danger");
+    const worse = said("planned", "danger", "512 V");
+    expect(withoutEchoes([standing, said("planned", "danger"), worse, said("planned", "good")])).toEqual([standing, worse]);
   });
 });

@@ -30,3 +30,13 @@ export function sortFindings(findings: readonly Finding[]): Finding[] {
     .sort((a, b) => rank(a.finding) - rank(b.finding) || a.index - b.index)
     .map(({ finding }) => finding);
 }
+
+/**
+ * Drops what the plans do not change: a good word about a planned chassis, and a planned finding that the chassis as it stands
+ * already has, figure for figure of its wording.
+ */
+export function withoutEchoes(findings: readonly Finding[]): Finding[] {
+  const key = ({ check, severity, part, point, title, found }: Finding) => [check, severity, part, point, title, found].join("\u0000");
+  const standing = new Set(findings.filter(({ life }) => life !== "planned").map(key));
+  return findings.filter((finding) => finding.life !== "planned" || (finding.severity !== "good" && !standing.has(key(finding))));
+}

@@ -27,9 +27,19 @@ export function readHeader(cells: readonly Cell[], known: readonly string[], pro
   }
   let width = cells.length;
   while (width > 0 && cells[width - 1]!.text === "") width--;
+  if (width > 1 && !cells.some(({ text }) => nameOf(text) !== "" && isNear(nameOf(text), known))) {
+    problems.add(first.span, {
+      code: "csv-header-missing",
+      message: "the first row names no column",
+      received: first.text,
+      expected: `a row of column names first: ${oneOf(known, known.length)}`,
+      help: "put a row of names above the first row of values; the table was not read",
+    });
+    return undefined;
+  }
   const columns: (string | undefined)[] = [];
   for (const { text, span } of cells.slice(0, width)) {
-    const name = text.toLowerCase().replace(/[\s-]+/g, "_");
+    const name = nameOf(text);
     if (text === "") {
       problems.add(span, { code: "csv-column-unnamed", message: "a column without a name", expected: oneOf(known, known.length) });
     } else if (!known.includes(name)) {
@@ -54,6 +64,15 @@ export function readHeader(cells: readonly Cell[], known: readonly string[], pro
     columns.push(undefined);
   }
   return { columns, width, span: first.span };
+}
+
+function nameOf(text: string): string {
+  return text.toLowerCase().replace(/[\s-]+/g, "_");
+}
+
+/** Whether it is a column's name, be it misspelt. */
+function isNear(name: string, known: readonly string[]): boolean {
+  return known.includes(name) || nearestOf(name, known) !== undefined;
 }
 
 function wrongSeparator(text: string): string | undefined {

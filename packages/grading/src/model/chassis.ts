@@ -1,7 +1,7 @@
 import type { Network, ParameterRef, Sensitivities, SteadyState } from "@underchassis/calc";
 import type { Dataset, StageTemplate } from "@underchassis/dataset";
-import type { ElementOrigin, Life, Part } from "./part.ts";
 import type { Location } from "./finding.ts";
+import type { ElementOrigin, Life, Part } from "./part.ts";
 
 export interface LineSupply {
   designVolts: number;
@@ -98,7 +98,9 @@ export interface CompiledNetwork {
 }
 
 /** Result of a simulation: solved, or why not. */
-export type Solved = { ok: true; compiled: CompiledNetwork; steady: SteadyState } | { ok: false; code: string; message: string; points: readonly string[]; parts: readonly string[] };
+export type Solved =
+  | { ok: true; compiled: CompiledNetwork; steady: SteadyState }
+  | { ok: false; code: string; message: string; points: readonly string[]; parts: readonly string[] };
 
 /** A computed value with its window. */
 export interface Prediction {
@@ -140,7 +142,11 @@ export interface ChassisModel {
   compile(situation: Situation): CompiledNetwork;
   solve(situation: Situation): Solved;
   /** Value and window of a voltage or current, meter included. Undefined when the network cannot be solved. */
-  predict(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, meter?: { ohms: number; accuracy: number }): Prediction | undefined;
+  predict(
+    situation: Situation,
+    probe: { quantity: ReadingQuantity; at: string; to: string },
+    meter?: { ohms: number; accuracy: number },
+  ): Prediction | undefined;
   sensitivities(situation: Situation): Sensitivities | undefined;
   /** Ids of the elements that stand for a part in a compiled network. */
   elementsOf(compiled: CompiledNetwork, part: string): readonly string[];

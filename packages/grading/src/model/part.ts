@@ -1,5 +1,4 @@
-import type { Element, PentodeParameters, TriodeParameters } from "@underchassis/calc";
-import type { Marking, Tolerance } from "@underchassis/calc";
+import type { Element, Marking, PentodeParameters, Tolerance, TriodeParameters } from "@underchassis/calc";
 import type { Location } from "./finding.ts";
 
 /**
@@ -110,7 +109,12 @@ export interface PartState {
     | { kind: "gas-regulator"; strikeVolts: number; operatingVolts: number; slopeOhms: number; extinguishAmps: number; source: string }
     | { kind: "silicon"; saturationAmps: number; emission: number; ohms: number; source: string }
     | { kind: "selenium"; plates: number; kneeVoltsPerPlate: number; ohmsPerPlate: number; source: string };
-  heater?: { volts: number; amps: number; direct: boolean; /** With the halves of a tapped heater in parallel. */ parallel?: { volts: number; amps: number } };
+  heater?: {
+    volts: number;
+    amps: number;
+    direct: boolean /** With the halves of a tapped heater in parallel. */;
+    parallel?: { volts: number; amps: number };
+  };
   /** Tubes: share of a new tube's emission, as a tester showed it. */
   emission?: number;
   /** Loads: constant current, or resistance. */

@@ -5,7 +5,10 @@ import type { ResolveContext } from "./context.ts";
 import { fittedOf, type PartInput, pairPins, type WindingInput } from "./partInput.ts";
 
 /** Stages with their terminals bound, every part that they and the job call for, and points joined where a series part is missing. */
-export function collectParts(context: ResolveContext, reference: string): { stages: Stage[]; inputs: PartInput[]; joins: [string, string][] } {
+export function collectParts(
+  context: ResolveContext,
+  reference: string,
+): { stages: Stage[]; inputs: PartInput[]; joins: [string, string][] } {
   const stages: Stage[] = [];
   const inputs: PartInput[] = [];
   const joins: [string, string][] = [];
@@ -40,7 +43,12 @@ export function collectParts(context: ResolveContext, reference: string): { stag
 }
 
 /** Terminal or inner point -> point of the chassis: bound, else the template's default, else `stage:point`. */
-function bindPoints(template: StageTemplate, stage: string, bind: Readonly<Record<string, string>>, reference: string): Record<string, string> {
+function bindPoints(
+  template: StageTemplate,
+  stage: string,
+  bind: Readonly<Record<string, string>>,
+  reference: string,
+): Record<string, string> {
   const points: Record<string, string> = {};
   for (const terminal of template.terminals) {
     const fallback = terminal.default === "chassis" ? reference : terminal.default;
@@ -50,7 +58,14 @@ function bindPoints(template: StageTemplate, stage: string, bind: Readonly<Recor
   return points;
 }
 
-function templatePart(part: StagePart, state: JobPartState, stage: string, templateId: string, points: Readonly<Record<string, string>>, path: Path): PartInput {
+function templatePart(
+  part: StagePart,
+  state: JobPartState,
+  stage: string,
+  templateId: string,
+  points: Readonly<Record<string, string>>,
+  path: Path,
+): PartInput {
   const pointOf = (name: string) => points[name] ?? `${stage}:${name}`;
   const name = state.name ?? `${stage}.${part.role}`;
   const pins = part.between ? pairPins(part.between.map(pointOf)) : mapValues(part.pins ?? {}, pointOf);
@@ -96,7 +111,11 @@ function freePart(part: JobPart, path: Path): PartInput {
       marked: winding.marked,
       fromTemplate: false,
       typicalOhms: undefined,
-      state: { marked: winding.marked, ...(winding.measured === undefined ? {} : { measured: winding.measured }), ...(winding.openVolts === undefined ? {} : { openVolts: winding.openVolts }) },
+      state: {
+        marked: winding.marked,
+        ...(winding.measured === undefined ? {} : { measured: winding.measured }),
+        ...(winding.openVolts === undefined ? {} : { openVolts: winding.openVolts }),
+      },
       path: [...path, "windings", id],
     }),
   );

@@ -6,14 +6,26 @@ type BuiltIn = Condition["like"];
 
 const BUILT_IN: Record<BuiltIn, Condition> = {
   cold: { id: "cold", like: "cold", title: "cold, unplugged", powered: false, tubes: "all", switches: {}, loads: {} },
-  "tubes-out": { id: "tubes-out", like: "tubes-out", title: "powered, only rectifiers in", powered: true, tubes: "rectifiers", switches: {}, loads: {} },
+  "tubes-out": {
+    id: "tubes-out",
+    like: "tubes-out",
+    title: "powered, only rectifiers in",
+    powered: true,
+    tubes: "rectifiers",
+    switches: {},
+    loads: {},
+  },
   standby: { id: "standby", like: "standby", title: "standby", powered: true, tubes: "all", switches: {}, loads: {} },
   operating: { id: "operating", like: "operating", title: "operating, no signal", powered: true, tubes: "all", switches: {}, loads: {} },
 };
 
+/** Heaters in series: with any tube pulled the rectifier tube is dark too. Dry rectifiers still work. */
+const STRING_TUBES_OUT: Condition = { ...BUILT_IN["tubes-out"], title: "powered, tubes out", tubes: "none" };
+
 /** The four conditions that always exist, as the job changes them, and the job's own. */
 export function resolveConditions(context: ResolveContext): Map<string, Condition> {
   const conditions = new Map<string, Condition>(Object.entries(BUILT_IN));
+  if (context.job.job.chassis.isolation === "transformerless") conditions.set("tubes-out", STRING_TUBES_OUT);
   // The job's changes to the four come first, whatever the order in the file: its own conditions start from them.
   const written = Object.entries(context.job.job.conditions ?? {});
   for (const [id, changes] of [...written.filter(([id]) => id in BUILT_IN), ...written.filter(([id]) => !(id in BUILT_IN))]) {

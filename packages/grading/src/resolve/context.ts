@@ -36,7 +36,12 @@ export class ResolveContext {
   }
 
   /** Reports a problem of the value at `path`. */
-  problem(path: Path, code: string, message: string, more: Partial<Pick<Diagnostic, "expected" | "nearest" | "help" | "received">> = {}): void {
+  problem(
+    path: Path,
+    code: string,
+    message: string,
+    more: Partial<Pick<Diagnostic, "expected" | "nearest" | "help" | "received">> = {},
+  ): void {
     const { file, line, column } = this.job.locate(path);
     this.diagnostics.push({ code, severity: "error", file, line, column, message, ...more });
   }

@@ -33,6 +33,8 @@ export const SILICON_REVERSE_OHMS = 1e8;
 /** Selenium: knee and slope per plate at rated current. from-memory: about 1 V a plate new. */
 export const SELENIUM_KNEE_VOLTS = 0.55;
 export const SELENIUM_PLATE_VOLTS_AT_RATED = 1;
+/** Leakage of a selenium stack in reverse at its rated volts, as a share of its rated current: a good stack. from-memory. */
+export const SELENIUM_REVERSE_SHARE = 1e-3;
 /** Inverse volts (RMS) that one plate stands. Published figures run from 20 to 30; 26 is the middle. */
 export const SELENIUM_RMS_VOLTS_PER_PLATE = 26;
 

@@ -31,7 +31,10 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
     ([key, volts]) => line[key as "designVolts"] !== undefined && !(volts >= 5 && volts <= 500),
   );
   for (const [key] of outOfRange) {
-    context.problem(at(key), "value-out-of-range", "line voltage out of range", { received: String(line[key as "designVolts"]), expected: "5 to 500 V" });
+    context.problem(at(key), "value-out-of-range", "line voltage out of range", {
+      received: String(line[key as "designVolts"]),
+      expected: "5 to 500 V",
+    });
   }
   if (outOfRange.length > 0) return undefined;
   return {

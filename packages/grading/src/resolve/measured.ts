@@ -23,7 +23,13 @@ const MAIN_DIMENSION: Partial<Record<PartKind, Dimension>> = {
 };
 
 /** What was measured on a part, in SI. A leakage written as a resistance is turned into one at the voltage it was read at. */
-export function resolveMeasured(context: ResolveContext, kind: PartKind, written: JobMeasured, path: Path, meters: ReadonlyMap<string, Meter>): Measured {
+export function resolveMeasured(
+  context: ResolveContext,
+  kind: PartKind,
+  written: JobMeasured,
+  path: Path,
+  meters: ReadonlyMap<string, Meter>,
+): Measured {
   const take = (key: "value" | "esr" | "dcr" | "atVolts", dimension: Dimension) => {
     const text = written[key];
     return text === undefined ? undefined : context.quantity(text, dimension, [...path, key]);
@@ -66,7 +72,8 @@ function readShare(context: ResolveContext, text: string | number, path: Path): 
 function summary(written: JobMeasured): string {
   const pieces: string[] = [];
   if (written.value !== undefined) pieces.push(String(written.value) + (written.circuit === "in" ? " in circuit" : ""));
-  if (written.leakage !== undefined) pieces.push(`leakage ${written.leakage}${written.atVolts === undefined ? "" : ` at ${written.atVolts}`}`);
+  if (written.leakage !== undefined)
+    pieces.push(`leakage ${written.leakage}${written.atVolts === undefined ? "" : ` at ${written.atVolts}`}`);
   if (written.esr !== undefined) pieces.push(`ESR ${written.esr}`);
   if (written.dcr !== undefined) pieces.push(`DCR ${written.dcr}`);
   if (written.emission !== undefined) pieces.push(`emission ${written.emission}`);

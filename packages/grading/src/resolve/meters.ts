@@ -10,7 +10,13 @@ export function resolveMeters(context: ResolveContext): Map<string, Meter> {
   const meters = new Map<string, Meter>();
   meters.set("", { id: "", title: "digital multimeter, 10 Mohm (assumed)", ...DEFAULT_METER, source: "common-practice" });
   for (const [id, written] of Object.entries(context.job.job.meters ?? {})) {
-    const meter: Meter = { id, title: written.title ?? id, accuracy: DEFAULT_METER.accuracy, testVolts: DEFAULT_METER.testVolts, source: "job" };
+    const meter: Meter = {
+      id,
+      title: written.title ?? id,
+      accuracy: DEFAULT_METER.accuracy,
+      testVolts: DEFAULT_METER.testVolts,
+      source: "job",
+    };
     if (written.input !== undefined) {
       const text = String(written.input);
       const path = ["meters", id, "input"];
@@ -38,6 +44,9 @@ export function resolveMeters(context: ResolveContext): Map<string, Meter> {
 /** A meter that shorts its leads shows nothing. */
 function isInput(context: ResolveContext, ohms: number, text: string, path: Path): boolean {
   if (ohms > 0) return true;
-  context.problem(path, "value-out-of-range", "a meter's input resistance is above zero", { received: text, expected: '"10 Mohm", or "20 kohm/V"' });
+  context.problem(path, "value-out-of-range", "a meter's input resistance is above zero", {
+    received: text,
+    expected: '"10 Mohm", or "20 kohm/V"',
+  });
   return false;
 }

@@ -37,7 +37,9 @@ export function resolveReadings(context: ResolveContext, meters: ReadonlyMap<str
       value,
       asWritten: String(written.value),
       meter,
-      loadOhms: written.quantity.endsWith("volts") ? loadOf(context, meter, range, path("meter")) : (meter.inputOhms ?? DEFAULT_METER.inputOhms),
+      loadOhms: written.quantity.endsWith("volts")
+        ? loadOf(context, meter, range, path("meter"))
+        : (meter.inputOhms ?? DEFAULT_METER.inputOhms),
       ...(lineVolts === undefined ? {} : { lineVolts }),
       ...(published === undefined ? {} : { published: { low: published.low, high: published.high, asWritten: String(written.published) } }),
       ...(written.note === undefined ? {} : { note: written.note }),

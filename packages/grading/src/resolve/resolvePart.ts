@@ -1,5 +1,15 @@
 import type { JobFitted, StagePart } from "@underchassis/dataset";
-import { LIVES, type Life, type Measured, type Meter, type Part, type PartKind, type PartState, type Valued, type WindingSpec } from "../model/index.ts";
+import {
+  LIVES,
+  type Life,
+  type Measured,
+  type Meter,
+  type Part,
+  type PartKind,
+  type PartState,
+  type Valued,
+  type WindingSpec,
+} from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { LEAK_SPREAD } from "./defaults.ts";
 import { resolveMeasured } from "./measured.ts";
@@ -17,7 +27,11 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
   const inPlace = written.foundMarked !== undefined || written.foundType !== undefined;
   const named = written.marked !== undefined || written.type !== undefined;
   // An optional part that is only fitted was added; a part that a stage cannot do without was there, whatever it was.
-  const added = !named && fitted !== undefined && !inPlace && (template === undefined || template.optional === true || template.whenAbsent === "joined");
+  const added =
+    !named &&
+    fitted !== undefined &&
+    !inPlace &&
+    (template === undefined || template.optional === true || template.whenAbsent === "joined");
   const marked = written.marked ?? (written.type === undefined ? template?.typical : undefined);
   const type = written.type ?? (written.marked === undefined ? template?.type : undefined);
   const hasOriginal = input.windings.length > 0 || (!added && (named || template !== undefined || fitted === undefined));
@@ -27,30 +41,70 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
   const before = context.diagnostics.length;
 
   const original = hasOriginal
-    ? describe(context, { kind, text: marked, type, tolerance, from, era: context.era, electrolytic, path: [...path, written.marked === undefined ? "type" : "marked"] })
+    ? describe(context, {
+        kind,
+        text: marked,
+        type,
+        tolerance,
+        from,
+        era: context.era,
+        electrolytic,
+        path: [...path, written.marked === undefined ? "type" : "marked"],
+      })
     : {};
   const replacement =
     fitted !== undefined && (fitted.marked !== undefined || fitted.type !== undefined)
-      ? describe(context, { kind, text: fitted.marked, type: fitted.type, tolerance: undefined, from: "fitted", era: NOW, electrolytic, path: [...path, "fitted", ...(fitted.type === undefined ? ["marked"] : ["type"])] })
+      ? describe(context, {
+          kind,
+          text: fitted.marked,
+          type: fitted.type,
+          tolerance: undefined,
+          from: "fitted",
+          era: NOW,
+          electrolytic,
+          path: [...path, "fitted", ...(fitted.type === undefined ? ["marked"] : ["type"])],
+        })
       : undefined;
   const inItsPlace = inPlace
-    ? describe(context, { kind, text: written.foundMarked, type: written.foundType, tolerance: undefined, from: "marking", era: context.era, electrolytic, path: [...path, written.foundType === undefined ? "foundMarked" : "foundType"] })
+    ? describe(context, {
+        kind,
+        text: written.foundMarked,
+        type: written.foundType,
+        tolerance: undefined,
+        from: "marking",
+        era: context.era,
+        electrolytic,
+        path: [...path, written.foundType === undefined ? "foundMarked" : "foundType"],
+      })
     : original;
   const windings = kind === "transformer" ? resolveWindings(context, input) : undefined;
-  const rewound = windings === undefined || fitted?.windings === undefined ? undefined : fittedWindings(context, input.windings, fitted.windings, [...path, "fitted", "windings"]);
+  const rewound =
+    windings === undefined || fitted?.windings === undefined
+      ? undefined
+      : fittedWindings(context, input.windings, fitted.windings, [...path, "fitted", "windings"]);
   if (original === undefined || inItsPlace === undefined || (kind === "transformer" && windings === undefined)) {
     if (context.diagnostics.length === before) {
-      context.problem(path, "value-missing", `nothing says what ${input.name} (${kind}) is`, { expected: `"marked", or "type" for tubes and rectifiers` });
+      context.problem(path, "value-missing", `nothing says what ${input.name} (${kind}) is`, {
+        expected: `"marked", or "type" for tubes and rectifiers`,
+      });
     }
     return undefined;
   }
-  const measured = written.measured === undefined ? undefined : resolveMeasured(context, kind, written.measured, [...path, "measured"], meters);
-  const fittedMeasured = fitted?.measured === undefined ? undefined : resolveMeasured(context, kind, fitted.measured, [...path, "fitted", "measured"], meters);
+  const measured =
+    written.measured === undefined ? undefined : resolveMeasured(context, kind, written.measured, [...path, "measured"], meters);
+  const fittedMeasured =
+    fitted?.measured === undefined ? undefined : resolveMeasured(context, kind, fitted.measured, [...path, "fitted", "measured"], meters);
 
   const pins = input.pins;
   const designed: PartState = { ...original, present: hasOriginal, pins, ...(windings === undefined ? {} : { windings }) };
-  const found: PartState = hasOriginal || inPlace ? applyMeasurement({ ...designed, ...inItsPlace, present: true, pins: input.foundPins ?? pins }, kind, measured) : designed;
-  const base = fitted === undefined ? found : fittedState(designed, found, rewound === undefined ? replacement : { ...replacement, windings: rewound }, input, fittedMeasured);
+  const found: PartState =
+    hasOriginal || inPlace
+      ? applyMeasurement({ ...designed, ...inItsPlace, present: true, pins: input.foundPins ?? pins }, kind, measured)
+      : designed;
+  const base =
+    fitted === undefined
+      ? found
+      : fittedState(designed, found, rewound === undefined ? replacement : { ...replacement, windings: rewound }, input, fittedMeasured);
   const after: PartState = written.removed === true ? { ...found, present: false } : base;
   const planned = fitted?.planned === true;
   const lives: Record<Life, PartState> = { designed, found, restored: planned ? found : after, planned: after };
@@ -73,10 +127,18 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
     ...(measured === undefined ? {} : { measured }),
     ...(fittedMeasured === undefined ? {} : { fittedMeasured }),
     ...(inPlace ? { foundInPlace: [written.foundType, written.foundMarked].filter((text) => text !== undefined).join(" ") } : {}),
-    change: changeOf(written.removed === true, fitted !== undefined, planned, hasOriginal, replacement !== undefined || rewound !== undefined),
+    change: changeOf(
+      written.removed === true,
+      fitted !== undefined,
+      planned,
+      hasOriginal,
+      replacement !== undefined || rewound !== undefined,
+    ),
     ...(fitted?.why === undefined ? {} : { changeWhy: fitted.why }),
     asWritten: {
-      ...(!hasOriginal || (marked === undefined && type === undefined) ? {} : { marked: [type, marked].filter((text) => text !== undefined).join(" ") }),
+      ...(!hasOriginal || (marked === undefined && type === undefined)
+        ? {}
+        : { marked: [type, marked].filter((text) => text !== undefined).join(" ") }),
       ...(measured === undefined ? {} : { measured: measured.asWritten }),
       ...(fitted === undefined ? {} : { fitted: fittedText(fitted) }),
     },
@@ -90,8 +152,15 @@ function resolveWindings(context: ResolveContext, input: PartInput): WindingSpec
 }
 
 /** The part after the work: a replacement in the right place, or the old part moved or measured again. */
-function fittedState(designed: PartState, found: PartState, replacement: Described | undefined, input: PartInput, measured: Measured | undefined): PartState {
-  if (replacement === undefined) return applyMeasurement({ ...found, present: true, pins: input.fittedPins ?? found.pins }, input.kind, measured);
+function fittedState(
+  designed: PartState,
+  found: PartState,
+  replacement: Described | undefined,
+  input: PartInput,
+  measured: Measured | undefined,
+): PartState {
+  if (replacement === undefined)
+    return applyMeasurement({ ...found, present: true, pins: input.fittedPins ?? found.pins }, input.kind, measured);
   const state: PartState = { ...replacement, present: true, pins: input.fittedPins ?? designed.pins };
   if (state.windings === undefined && designed.windings !== undefined) state.windings = designed.windings;
   return applyMeasurement(state, input.kind, measured);
@@ -106,7 +175,8 @@ function applyMeasurement(state: PartState, kind: PartKind, measured: Measured |
   const sure = { minus: measured.accuracy, plus: measured.accuracy };
   const next: PartState = { ...state };
   if (isGone(kind, measured)) Object.assign(next, { present: false, open: true });
-  else if (measured.circuit === "out" && measured.value !== undefined && state.main !== undefined) next.main = { value: measured.value, tolerance: sure, from: "measurement" };
+  else if (measured.circuit === "out" && measured.value !== undefined && state.main !== undefined)
+    next.main = { value: measured.value, tolerance: sure, from: "measurement" };
   if (measured.dcrOhms !== undefined) next.dcr = { value: measured.dcrOhms, tolerance: sure, from: "measurement" };
   if (measured.esrOhms !== undefined) next.esr = { value: measured.esrOhms, tolerance: { minus: 0.2, plus: 0.2 }, from: "measurement" };
   if (measured.emission !== undefined && measured.emission > 0) next.emission = measured.emission;
@@ -132,7 +202,10 @@ function leakageResistance(state: PartState, measured: Measured): number | undef
 /** What was fitted, in the job's words; windings by name. */
 function fittedText(fitted: JobFitted): string {
   const windings = Object.entries(fitted.windings ?? {}).flatMap(([id, { marked }]) => (marked === undefined ? [] : [`${id} ${marked}`]));
-  return [fitted.type, fitted.marked, windings.join(", ")].filter((text) => text !== undefined && text !== "").join(" ") || (fitted.windings === undefined ? "moved" : "rewound");
+  return (
+    [fitted.type, fitted.marked, windings.join(", ")].filter((text) => text !== undefined && text !== "").join(" ") ||
+    (fitted.windings === undefined ? "moved" : "rewound")
+  );
 }
 
 /** A property that is there only when it has something to say. */

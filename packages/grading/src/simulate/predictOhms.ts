@@ -1,4 +1,4 @@
-import type { Network, ohmmeter as ohmmeterOf } from "@underchassis/calc";
+import type { Network, ohmmeterSlopes as ohmmeterOf } from "@underchassis/calc";
 import type { CompiledNetwork, Prediction } from "../model/index.ts";
 import { spreadOf } from "./spread.ts";
 
@@ -19,7 +19,13 @@ const SHORT_OHMS = 1e4;
  * A capacitor's leakage is known at its working voltage; at an ohmmeter's volt it may leak as much, or hardly at all. The window
  * spans both, and the nominal value is the one without.
  */
-export function predictOhms(compiled: CompiledNetwork, at: string, to: string, accuracy: number, ohmmeter: typeof ohmmeterOf): Prediction | undefined {
+export function predictOhms(
+  compiled: CompiledNetwork,
+  at: string,
+  to: string,
+  accuracy: number,
+  ohmmeter: typeof ohmmeterOf,
+): Prediction | undefined {
   const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
   if (from === undefined || other === undefined) return undefined;
   const tight = withoutLeakage(compiled.network);
@@ -76,7 +82,10 @@ function withChange(network: Network, element: string, parameter: string): Netwo
     if (candidate.id !== element) return candidate;
     if (candidate.kind === "transformer") {
       const id = parameter.replace(/\.ohms$/, "");
-      return { ...candidate, windings: candidate.windings.map((winding) => (winding.id === id ? { ...winding, ohms: winding.ohms * (1 + STEP) } : winding)) };
+      return {
+        ...candidate,
+        windings: candidate.windings.map((winding) => (winding.id === id ? { ...winding, ohms: winding.ohms * (1 + STEP) } : winding)),
+      };
     }
     const value = (candidate as unknown as Record<string, number>)[parameter];
     return value === undefined ? candidate : { ...candidate, [parameter]: value * (1 + STEP) };

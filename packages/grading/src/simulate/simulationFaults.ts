@@ -21,7 +21,9 @@ export function simulationFaults(model: ChassisModel): Diagnostic[] {
         file: part?.location.file ?? model.file,
         ...(part === undefined ? {} : { line: part.location.line, column: part.location.column }),
         message: solved.message,
-        ...(solved.points.length === 0 ? {} : { received: `points: ${solved.points.join(", ")}${solved.parts.length === 0 ? "" : `; parts: ${solved.parts.join(", ")}`}` }),
+        ...(solved.points.length === 0
+          ? {}
+          : { received: `points: ${solved.points.join(", ")}${solved.parts.length === 0 ? "" : `; parts: ${solved.parts.join(", ")}`}` }),
         ...adviceFor(solved.code),
       });
     }
@@ -41,12 +43,18 @@ function partAt(model: ChassisModel, point: string | undefined) {
 function adviceFor(code: string): Pick<Diagnostic, "expected" | "help"> {
   switch (code) {
     case "floating-point":
-      return { expected: "a path for direct current from every point to the reference", help: "bind the point to the one that it is joined to on the chassis, or add the part (grid leak, bleeder, wire) that holds it" };
+      return {
+        expected: "a path for direct current from every point to the reference",
+        help: "bind the point to the one that it is joined to on the chassis, or add the part (grid leak, bleeder, wire) that holds it",
+      };
     case "source-loop":
     case "singular":
       return { expected: "no source shorted, no two sources across each other", help: "check the two points of the parts named" };
     case "no-convergence":
-      return { expected: "loads that the supply can feed", help: "write a load that the supply cannot hold up as a resistance (60 mA at 250 V), and check its size" };
+      return {
+        expected: "loads that the supply can feed",
+        help: "write a load that the supply cannot hold up as a resistance (60 mA at 250 V), and check its size",
+      };
     default:
       return {};
   }

@@ -1,4 +1,12 @@
-import { CircuitError, ohmmeter, type Probe, type Sensitivities, sensitivities, solveSteady, type SteadyState } from "@underchassis/calc";
+import {
+  CircuitError,
+  ohmmeterSlopes,
+  type Probe,
+  type Sensitivities,
+  type SteadyState,
+  sensitivities,
+  solveSteady,
+} from "@underchassis/calc";
 import { compile } from "../compile/compile.ts";
 import type { ChassisModel, CompiledNetwork, Condition, Prediction, ReadingQuantity, Situation, Solved } from "../model/index.ts";
 import type { ChassisData } from "../resolve/resolveJob.ts";
@@ -24,6 +32,7 @@ interface Analysed {
 /** Simulates a chassis on demand and keeps what it has solved. */
 class Simulator {
   readonly #data: ChassisData;
+  readonly #compiled = new Map<string, CompiledNetwork>();
   readonly #solved = new Map<string, Solved>();
   readonly #byNetwork = new Map<string, Solved>();
   readonly #analysed = new Map<string, Analysed | undefined>();
@@ -56,7 +65,14 @@ class Simulator {
   }
 
   compile(situation: Situation): CompiledNetwork {
-    return compile(this.#data, situation.life, this.condition(situation.condition), this.lineVolts(situation), situation);
+    const volts = this.lineVolts(situation);
+    const { coarse: _, ...exact } = situation;
+    const key = keyOf(exact, volts);
+    const known = this.#compiled.get(key);
+    if (known !== undefined) return known;
+    const compiled = compile(this.#data, situation.life, this.condition(situation.condition), volts, situation);
+    this.#compiled.set(key, compiled);
+    return compiled;
   }
 
   solve(situation: Situation): Solved {
@@ -73,11 +89,15 @@ class Simulator {
     return solved;
   }
 
-  predict(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, meter?: { ohms: number; accuracy: number }): Prediction | undefined {
+  predict(
+    situation: Situation,
+    probe: { quantity: ReadingQuantity; at: string; to: string },
+    meter?: { ohms: number; accuracy: number },
+  ): Prediction | undefined {
     const accuracy = meter?.accuracy ?? 0;
     if (probe.quantity === "ohms") {
       try {
-        return predictOhms(this.compile(situation), probe.at, probe.to, accuracy, ohmmeter);
+        return predictOhms(this.compile(situation), probe.at, probe.to, accuracy, ohmmeterSlopes);
       } catch (error) {
         if (error instanceof CircuitError) return undefined;
         throw error;
@@ -88,7 +108,8 @@ class Simulator {
     const row = this.#row(analysed, probe);
     if (row === undefined) return undefined;
     const spread = spreadOf(analysed.compiled.uncertain, row.slopes);
-    const loaded = meter === undefined || !probe.quantity.endsWith("volts") ? row.value : this.#withMeter(situation, probe, meter.ohms, row);
+    const loaded =
+      meter === undefined || !probe.quantity.endsWith("volts") ? row.value : this.#withMeter(situation, probe, meter.ohms, row);
     const scale = row.value === 0 ? 1 : loaded / row.value;
     const sigma = Math.hypot(spread.sigma * Math.abs(scale), accuracy * Math.abs(loaded));
     const centre = loaded + spread.shift * scale;
@@ -112,18 +133,24 @@ class Simulator {
     // One part added or taken out leaves a neighbour to start from.
     const warmStart = this.#lastSteady.get(topology) ?? (situation.revert === undefined ? undefined : this.#neighbour);
     try {
-      const steady = solveSteady(compiled.network, {
-        hertz: this.#data.line.hertz,
-        ...(situation.coarse === true ? COARSE : FINE),
-        ...(warmStart === undefined ? {} : { warmStart }),
-      });
+      const options = { hertz: this.#data.line.hertz, ...(situation.coarse === true ? COARSE : FINE) };
+      const near = solveSteady(compiled.network, { ...options, ...(warmStart === undefined ? {} : { warmStart }) });
+      const steady = warmStart !== undefined && isStranded(near, compiled) ? solveSteady(compiled.network, options) : near;
       this.#lastSteady.set(topology, steady);
       if (situation.coarse === true && situation.revert === undefined) this.#neighbour = steady;
       return { ok: true, compiled, steady };
     } catch (error) {
       if (!(error instanceof CircuitError)) throw error;
-      const parts = [...new Set(error.elements.map((id) => (compiled.origins.get(id) ?? compiled.origins.get(withoutWinding(id)))?.part ?? id))];
-      return { ok: false, code: error.code, message: `${error.message} (${situation.life}, ${situation.condition})`, points: error.points, parts };
+      const parts = [
+        ...new Set(error.elements.map((id) => (compiled.origins.get(id) ?? compiled.origins.get(withoutWinding(id)))?.part ?? id)),
+      ];
+      return {
+        ok: false,
+        code: error.code,
+        message: `${error.message} (${situation.life}, ${situation.condition})`,
+        points: error.points,
+        parts,
+      };
     }
   }
 
@@ -157,12 +184,21 @@ class Simulator {
     }
     const network = {
       ...compiled.network,
-      elements: [...compiled.network.elements, ...[...tests].map(([id, { from, to }]) => ({ kind: "voltmeter" as const, id, nodes: [from, to] as const, ohms: TEST_OHMS }))],
+      elements: [
+        ...compiled.network.elements,
+        ...[...tests].map(([id, { from, to }]) => ({ kind: "voltmeter" as const, id, nodes: [from, to] as const, ohms: TEST_OHMS })),
+      ],
     };
-    const parameters = [...compiled.uncertain.map(({ ref }) => ref), ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" }))];
+    const parameters = [
+      ...compiled.uncertain.map(({ ref }) => ref),
+      ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" })),
+    ];
     try {
-      const steady = tests.size === 0 ? solved.steady : solveSteady(network, { ...FINE, hertz: this.#data.line.hertz, warmStart: solved.steady });
-      return { compiled, steady, sensitivities: sensitivities(network, probes, parameters, steady), rowOf };
+      // Slopes need fewer steps than values do: windows are wider than the difference.
+      const coarse = solveSteady(network, { ...COARSE, hertz: this.#data.line.hertz, warmStart: solved.steady });
+      const { matrix } = sensitivities(network, probes, parameters, coarse);
+      const values = Float64Array.from(probes, (probe) => solved.steady.read(probe));
+      return { compiled, steady: solved.steady, sensitivities: { probes, parameters, values, matrix }, rowOf };
     } catch (error) {
       if (error instanceof CircuitError) return undefined;
       throw error;
@@ -186,7 +222,10 @@ class Simulator {
   }
 
   /** Value and slopes of a probe; DC voltages between any two points are differences of the points' rows. */
-  #row(analysed: Analysed, wanted: { quantity: ReadingQuantity; at: string; to: string }): { value: number; slopes: Float64Array; stiffness: number | undefined } | undefined {
+  #row(
+    analysed: Analysed,
+    wanted: { quantity: ReadingQuantity; at: string; to: string },
+  ): { value: number; slopes: Float64Array; stiffness: number | undefined } | undefined {
     const probe = this.#probe(analysed.compiled, wanted);
     if (probe === undefined) return undefined;
     const count = analysed.compiled.uncertain.length;
@@ -197,7 +236,11 @@ class Simulator {
     if (own !== undefined) {
       const { value, slopes } = row(own);
       const test = "from" in probe ? parameters.findIndex(({ element }) => element === testId(probe.from, probe.to)) : -1;
-      return { value, slopes: slopes.subarray(0, count), stiffness: test < 0 ? undefined : value === 0 ? 0 : ((slopes[test] ?? 0) / value) * TEST_OHMS };
+      return {
+        value,
+        slopes: slopes.subarray(0, count),
+        stiffness: test < 0 ? undefined : value === 0 ? 0 : ((slopes[test] ?? 0) / value) * TEST_OHMS,
+      };
     }
     if (probe.quantity !== "dc-volts") {
       const steady = analysed.steady;
@@ -209,14 +252,23 @@ class Simulator {
     const zero = { value: 0, slopes: new Float64Array(width) };
     const a = from === undefined ? zero : row(from);
     const b = to === undefined ? zero : row(to);
-    return { value: a.value - b.value, slopes: a.slopes.map((slope, index) => slope - (b.slopes[index] ?? 0)).subarray(0, count), stiffness: undefined };
+    return {
+      value: a.value - b.value,
+      slopes: a.slopes.map((slope, index) => slope - (b.slopes[index] ?? 0)).subarray(0, count),
+      stiffness: undefined,
+    };
   }
 
   /**
    * What a meter of this resistance shows: the linear correction where the point's stiffness is known and the meter hardly loads it,
    * else a simulation with the meter in.
    */
-  #withMeter(situation: Situation, probe: { quantity: ReadingQuantity; at: string; to: string }, ohms: number, row: { value: number; stiffness: number | undefined }): number {
+  #withMeter(
+    situation: Situation,
+    probe: { quantity: ReadingQuantity; at: string; to: string },
+    ohms: number,
+    row: { value: number; stiffness: number | undefined },
+  ): number {
     const linear = row.stiffness === undefined ? undefined : row.value / (1 + Math.max(0, row.stiffness) / ohms);
     if (linear !== undefined && Math.abs(linear - row.value) <= REAL_METER_SHARE * Math.abs(row.value)) return linear;
     const solved = this.solve({ ...situation, meter: { from: probe.at, to: probe.to, ohms } });
@@ -251,9 +303,31 @@ function withoutWinding(id: string): string {
   return dot < 0 ? id : id.slice(0, dot);
 }
 
+const RECTIFYING: ReadonlySet<string> = new Set(["vacuum-diode", "gas-diode", "diode", "selenium"]);
+/** A rectifier that stays this share of its inverse voltage away from conducting is not the one that charges its filter. */
+const STRANDED_SHARE = 0.002;
+
+/**
+ * Whether a rectifier never conducts. A filter that nothing discharges keeps any charge above the crest, so that a solution which
+ * overshot on its way from a neighbour passes for a steady state; from empty filters it cannot be reached.
+ */
+function isStranded(steady: SteadyState, compiled: CompiledNetwork): boolean {
+  return compiled.network.elements.some((element) => {
+    const figures = RECTIFYING.has(element.kind) ? steady.elements.get(element.id) : undefined;
+    return figures !== undefined && figures.maxVolts < -STRANDED_SHARE * Math.abs(figures.minVolts);
+  });
+}
+
 function keyOf(situation: Situation, volts: number): string {
   const { meter } = situation;
-  return [situation.life, situation.condition, volts, situation.revert ?? "", situation.coarse === true, meter === undefined ? "" : `${meter.from}|${meter.to}|${meter.ohms}`].join("\u0000");
+  return [
+    situation.life,
+    situation.condition,
+    volts,
+    situation.revert ?? "",
+    situation.coarse === true,
+    meter === undefined ? "" : `${meter.from}|${meter.to}|${meter.ohms}`,
+  ].join("\u0000");
 }
 
 function probeKey(probe: Probe): string {

@@ -140,6 +140,25 @@ describe("codeFrame", () => {
   });
 });
 
+it("shows every choice and the whole advice, though not the whole of a long value", () => {
+  const expected = Array.from({ length: 30 }, (_, index) => `choice-${index}`).join(", ");
+  const [problem] = problems as [Diagnostic];
+  const output = renderDiagnostics([{ ...problem, expected, help: `do ${"this and ".repeat(20)}that`, received: "v".repeat(200) }], files, {
+    colour: false,
+  });
+  expect(output).toContain("choice-29");
+  expect(output).toContain("and that\n");
+  expect(output).toContain("... (200 characters)");
+});
+
+it("counts what is not shown behind all that is shown, for it speaks of the ones above", () => {
+  const omitted: Diagnostic = { code: "problems-omitted", severity: "error", file: "job.json", message: "7 more problems not shown" };
+  const lines = renderDiagnostics([omitted, ...problems], files, { colour: false }).split("\n");
+  const told = lines.filter((line) => /^ {2}(error|warning)/.test(line));
+  expect(told).toHaveLength(4);
+  expect(told.at(-1)).toContain("7 more problems not shown");
+});
+
 describe("renderDiagnosticsJson", () => {
   it("keeps texts as written, in order, with counts", () => {
     const parsed = JSON.parse(renderDiagnosticsJson(problems)) as { diagnostics: Diagnostic[]; errors: number; warnings: number };

@@ -8,12 +8,14 @@ import { sortDiagnostics } from "./sortDiagnostics.ts";
 /** Input files by the name that diagnostics use, with their text. */
 export type SourceFiles = Readonly<Record<string, { path: string; text: string }>>;
 
+/** What somebody wrote is cut early: it is in the file. Our own words carry the way out (the choices, what to do) and are not. */
 const longestValue = 120;
+const longestSentence = 1200;
 
 /** The text with nothing hidden, cut when it is very long; `quote` is set around what is shown of it. */
-function shown(text: string, quote = ""): string {
-  const rest = text.length > longestValue ? `... (${text.length} characters)` : "";
-  return `${quote}${visible(text.slice(0, longestValue))}${quote}${rest}`;
+function shown(text: string, quote = "", longest = longestValue): string {
+  const rest = text.length > longest ? `... (${text.length} characters)` : "";
+  return `${quote}${visible(text.slice(0, longest))}${quote}${rest}`;
 }
 
 /** Lines of a file by name or by path; undefined when the file is not among those read. */
@@ -54,7 +56,7 @@ export function renderDiagnostics(diagnostics: readonly Diagnostic[], files: Sou
     file = diagnostic.file;
     const place = [file, line, column].filter((part) => part !== undefined).join(":");
     const paint = severity === "error" ? pen.red : pen.yellow;
-    output.push(`  ${paint(severity)} ${shown(place)} ${shown(diagnostic.message)} ${pen.dim(`[${shown(code)}]`)}`);
+    output.push(`  ${paint(severity)} ${shown(place)} ${shown(diagnostic.message, "", longestSentence)} ${pen.dim(`[${shown(code)}]`)}`);
     const text = line === undefined ? undefined : linesOf(file)?.[line - 1];
     if (text !== undefined) {
       const frame = codeFrame(text, column, length);
@@ -62,12 +64,12 @@ export function renderDiagnostics(diagnostics: readonly Diagnostic[], files: Sou
       output.push(`    ${pen.dim(`${line} |`)} ${frame.source}`.trimEnd());
       if (frame.underline) output.push(`    ${pen.dim(`${gutter} |`)} ${paint(frame.underline)}`);
     }
-    const note = (label: string, value: string | undefined, quote?: string): void => {
-      if (value !== undefined) output.push(`    ${label}: ${shown(value, quote)}`);
+    const note = (label: string, value: string | undefined, quote = "", longest = longestSentence): void => {
+      if (value !== undefined) output.push(`    ${label}: ${shown(value, quote, longest)}`);
     };
-    note("received", received, '"');
+    note("received", received, '"', longestValue);
     note("expected", expected);
-    note("nearest", nearest);
+    note("nearest", nearest, "", longestValue);
     note("help", help);
     output.push("");
   }

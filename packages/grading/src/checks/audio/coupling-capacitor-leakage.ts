@@ -184,14 +184,16 @@ function withLeak(
   { condition, leakOhms }: Leak,
 ): { before: number; after: number; plateWatts: number } | undefined {
   if (tube === undefined) return undefined;
+  const standing = model.solve({ life: "restored", condition, line: "actual" });
   const { network } = model.compile({ life: "restored", condition, line: "actual" });
+  const options = { hertz: model.line.hertz, ...(standing.ok ? { warmStart: standing.steady } : {}) };
   const solve = (leak: number | undefined) => {
     const elements = network.elements.map((element) => {
       if (element.kind !== "capacitor" || element.id !== capacitor.id) return element;
       const { leakOhms: _old, ...rest } = element;
       return leak === undefined ? rest : { ...rest, leakOhms: leak };
     });
-    return solveSteady({ ...network, elements }, { hertz: model.line.hertz }).elements.get(tube.part.id);
+    return solveSteady({ ...network, elements }, options).elements.get(tube.part.id);
   };
   try {
     const [before, after] = [solve(undefined), solve(leakOhms)];

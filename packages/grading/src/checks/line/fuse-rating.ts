@@ -44,6 +44,8 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
   if (rated === undefined || steady === undefined || steady === 0) return [];
   const ul = isUl(model, state.marking?.type);
   const share = ul ? UL_SHARE : 1;
+  // What the papers let the primary draw counts too: an amplifier at full output draws far more than without signal.
+  const most = Math.max(steady, onLine ? (primaryAmps(model, life) ?? 0) : 0);
   const wanted = nextRating((ul ? 1.6 : 1.4) * steady, FUSE_AMPS);
   const figures: Figure[] = [
     atMost(steady, share * rated, {
@@ -60,7 +62,7 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     shouldBe: `about ${amps(wanted)}, slow`,
     figures,
   };
-  if (rated > LARGE * steady && onLine && heatersMissing(model, life)) {
+  if (rated > LARGE * most && onLine && heatersMissing(model, life)) {
     return [
       report(fuseRating, life, part, {
         ...base,
@@ -72,10 +74,19 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
       }),
     ];
   }
-  if (rated > TOO_LARGE * steady) {
+  if (rated > TOO_LARGE * most) {
     return [
       report(fuseRating, life, part, {
         ...base,
+        figures: [
+          atMost(rated, TOO_LARGE * most, {
+            label: `rating of ${part.name}`,
+            unit: "A",
+            how: `limit ${TOO_LARGE} times ${most > steady ? "the primary's rated current" : "the steady current"}, ${amps(most)}`,
+            source: "common-practice",
+          }),
+          ...figures,
+        ],
         severity: "replace",
         title: `${part.name} is too large to protect the set`,
         why: "A shorted rectifier or a winding with shorted turns may draw less than it takes to blow it.",
@@ -98,7 +109,7 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     ];
   }
   const surge = onLine ? surgeFindings(model, life, part, rated, steady, state.speed, state.marking?.type) : [];
-  if (rated > LARGE * steady)
+  if (rated > LARGE * most)
     surge.push(
       report(fuseRating, life, part, {
         ...base,
@@ -117,6 +128,14 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     }),
     ...surge,
   ];
+}
+
+/** Rated current of the primaries on the line, where every transformer's papers give it. */
+function primaryAmps(model: ChassisModel, life: Life): number | undefined {
+  const rated = allIn(model, life, "transformer").map(
+    ({ state }) => (state.windings ?? []).find(({ id }) => /primary/.test(id))?.ratedAmps,
+  );
+  return rated.reduce<number | undefined>((sum, amperes) => (sum === undefined || amperes === undefined ? undefined : sum + amperes), 0);
 }
 
 /** True when a heater winding feeds nothing that the job lists: the line current then lacks the heaters' share. */

@@ -1,7 +1,7 @@
 import type { ChassisModel, Check, Finding, Life } from "../../model/index.ts";
 import { atLeast } from "../shared/figure.ts";
 import { allIn, livesTouching, type Placed } from "../shared/layout.ts";
-import { type LineSide, lineDuty, lineSide } from "../shared/lineSide.ts";
+import { type LineSide, lineDuty, lineSide, nominalVolts } from "../shared/lineSide.ts";
 import { good, report, type Said } from "../shared/report.ts";
 import { farads, volts } from "../shared/words.ts";
 
@@ -40,7 +40,7 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, duty: D
   const where = toChassis ? "from the line to the chassis" : "across the line";
   const value = state.marking?.value ?? state.main?.value ?? 0;
   const wanted = toChassis ? `class Y1 or Y2, ${toNegative ? farads(value) : "4.7 nF at most"}` : `class X1 or X2 (or Y), ${farads(value)}`;
-  const shouldBe = `${wanted}, at least ${volts(model.line.highVolts)} AC`;
+  const shouldBe = `${wanted}, at least ${volts(nominalVolts(model))} AC`;
   const found = `${part.asWritten.fitted ?? part.asWritten.marked ?? "unmarked"} ${where}`;
   const why = toChassis
     ? "An ordinary part, whatever its DC volts, may short and put the line on metal that hands touch."
@@ -89,16 +89,16 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, duty: D
       ],
     });
   }
-  if (ratedVolts !== undefined && ratedVolts < model.line.highVolts) {
+  if (ratedVolts !== undefined && ratedVolts < nominalVolts(model)) {
     return bad({
       severity: "replace",
       title: `${part.name} is not rated for the line`,
       holds: "full-line",
       figures: [
-        atLeast(ratedVolts, model.line.highVolts, {
+        atLeast(ratedVolts, nominalVolts(model), {
           label: `AC rating of ${part.name}`,
           unit: "V",
-          how: "marking against the highest line",
+          how: "marking against the line as it is; ratings of line parts allow for its swing",
           source: "iec-60384-14",
         }),
       ],

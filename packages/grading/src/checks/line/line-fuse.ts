@@ -2,7 +2,7 @@ import type { ChassisModel, Check, Finding, Life } from "../../model/index.ts";
 import { atLeast } from "../shared/figure.ts";
 import { livesTouching, type Placed } from "../shared/layout.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
-import { type LineSide, lineSide } from "../shared/lineSide.ts";
+import { type LineSide, lineSide, nominalVolts } from "../shared/lineSide.ts";
 import { good, report } from "../shared/report.ts";
 import { amps, FUSE_AMPS, nextRating, volts } from "../shared/words.ts";
 
@@ -107,25 +107,25 @@ function voltage(model: ChassisModel, life: Life, { part, state }: Placed): Find
         severity: "unmeasured",
         title: `Voltage rating of ${part.name} not known`,
         found: part.asWritten.fitted ?? part.asWritten.marked ?? "no marking",
-        shouldBe: `rated for at least ${volts(model.line.highVolts)} AC`,
+        shouldBe: `rated for at least ${volts(nominalVolts(model))} AC`,
         why: "A fuse made for a car's 32 V goes on burning as an arc at line voltage.",
         action: "Read the end cap; if it shows no voltage, fit one marked 250 V.",
         cautions: [],
       }),
     ];
   }
-  if (state.ratedVolts >= model.line.highVolts) return [];
+  if (state.ratedVolts >= nominalVolts(model)) return [];
   return [
     report(lineFuse, life, part, {
       severity: "replace",
       title: `${part.name} is not made for the line voltage`,
-      found: `${volts(state.ratedVolts)} fuse on a line of up to ${volts(model.line.highVolts)}`,
+      found: `${volts(state.ratedVolts)} fuse on a line of ${volts(nominalVolts(model))}`,
       shouldBe: "250 V AC",
       figures: [
-        atLeast(state.ratedVolts, model.line.highVolts, {
+        atLeast(state.ratedVolts, nominalVolts(model), {
           label: `rated voltage of ${part.name}`,
           unit: "V",
-          how: "marking against the highest line",
+          how: "marking against the line as it is; ratings of line parts allow for its swing",
           source: "fuse-maker-sheets",
         }),
       ],

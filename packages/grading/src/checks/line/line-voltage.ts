@@ -118,7 +118,8 @@ function heaterRatio(model: ChassisModel, line: "actual" | "high"): number | und
   });
   if (ratios.length > 0) return Math.max(...ratios);
   if (model.isolation !== "transformerless") return undefined;
-  const sum = allIn(model, "restored").reduce((total, { state }) => total + (state.heater?.volts ?? 0), 0);
+  const string = allIn(model, "restored", "load").find(({ part }) => part.role === "heaterString")?.state.ratedVolts;
+  const sum = string ?? allIn(model, "restored").reduce((total, { state }) => total + (state.heater?.volts ?? 0), 0);
   const ratio = (line === "high" ? model.line.highVolts : model.line.actualVolts) / sum;
   return ratio > 0.8 && ratio < 1.25 ? ratio : undefined;
 }

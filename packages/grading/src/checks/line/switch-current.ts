@@ -2,7 +2,7 @@ import type { Check, Finding } from "../../model/index.ts";
 import { atLeast, atMost } from "../shared/figure.ts";
 import { livesTouching } from "../shared/layout.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
-import { lineSide } from "../shared/lineSide.ts";
+import { lineSide, nominalVolts } from "../shared/lineSide.ts";
 import { good, report } from "../shared/report.ts";
 import { switchOn } from "../shared/switchOn.ts";
 import { amps, volts } from "../shared/words.ts";
@@ -59,10 +59,10 @@ export const switchCurrent: Check = {
         ];
         if (state.ratedVolts !== undefined)
           figures.push(
-            atLeast(state.ratedVolts, model.line.highVolts, {
+            atLeast(state.ratedVolts, nominalVolts(model), {
               label: "rated voltage",
               unit: "V",
-              how: "marking against the highest line",
+              how: "marking against the line as it is; ratings of line parts allow for its swing",
               source: "marking",
             }),
           );
@@ -75,7 +75,7 @@ export const switchCurrent: Check = {
             why: "contacts overloaded",
           },
         ];
-        const low = (state.ratedVolts ?? Number.POSITIVE_INFINITY) < model.line.highVolts;
+        const low = (state.ratedVolts ?? Number.POSITIVE_INFINITY) < nominalVolts(model);
         if (current.rmsAmps > rated || low)
           return [
             report(switchCurrent, life, part, {

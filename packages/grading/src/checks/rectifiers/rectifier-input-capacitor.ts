@@ -42,7 +42,7 @@ export const rectifierInputCapacitor: Check = {
           return [
             good(rectifierInputCapacitor, life, first[0]?.part, {
               ...base,
-              title: `${names} suits ${part.name}`,
+              title: `${names} ${first.length === 1 ? "suits" : "suit"} ${part.name}`,
               why: "Within the published value; later capacitors may be larger.",
             }),
           ];
@@ -52,7 +52,7 @@ export const rectifierInputCapacitor: Check = {
             report(rectifierInputCapacitor, life, first[0]?.part, {
               ...base,
               severity: "watch",
-              title: `${names} is the next standard value above what ${part.name} may have`,
+              title: `${names} ${first.length === 1 ? "is" : "together are"} the next standard value above what ${part.name} may have`,
               why: "The old values ran to half as much again by their tolerance; the pulses through the tube decide.",
               action: `Leave it if the charging pulses are within the tube's peak rating; go no higher than ${farads(limit)} when it is changed next.`,
             }),
@@ -62,7 +62,7 @@ export const rectifierInputCapacitor: Check = {
           report(rectifierInputCapacitor, life, first[0]?.part, {
             ...base,
             severity: "replace",
-            title: `${names} is too large for ${part.name}`,
+            title: `${names} ${first.length === 1 ? "is" : "together are"} too large for ${part.name}`,
             why: "The larger the first capacitor, the shorter and higher the pulses through the tube, at every cycle and at switch-on.",
             action: `Fit ${farads(limit)} or the original value here; put more capacitance behind the choke or resistor, where it does more good.`,
             holds: "full-line",

@@ -3,7 +3,7 @@ import { atMost, figure } from "../shared/figure.ts";
 import { judgedLives, partsIn } from "../shared/lives.ts";
 import { good, report } from "../shared/report.ts";
 import { type Stress, stresses, worst } from "../shared/stress.ts";
-import { amps, nextRating, ohms, percent, RESISTOR_WATTS, volts, watts } from "../shared/words.ts";
+import { amps, bleeder, nextRating, ohms, percent, RESISTOR_WATTS, volts, watts } from "../shared/words.ts";
 
 /** common-practice: bleeders are always on and often out of the air; half their rating, as for every resistor. */
 const COMFORTABLE_SHARE = 0.5;
@@ -91,7 +91,7 @@ function judge(check: Check, model: ChassisModel, life: Life, part: Part, state:
       action: `Fit ${ohms(state.marking?.value ?? state.main.value)} ${wanted} W, clear of capacitors and wiring.`,
       order: [
         {
-          what: `resistor ${ohms(state.marking?.value ?? state.main.value)} ${wanted} W wirewound`,
+          what: bleeder(state.marking?.value ?? state.main.value, wanted),
           quantity: 1,
           for: part.name,
           why: over ? "overloaded" : "runs hot",

@@ -4,7 +4,7 @@ import { atMost, figure } from "../shared/figure.ts";
 import { judgedLives } from "../shared/lives.ts";
 import { joined } from "../shared/phrases.ts";
 import { good, report } from "../shared/report.ts";
-import { farads, joules, nextRating, ohms, RESISTOR_WATTS, seconds, volts } from "../shared/words.ts";
+import { bleeder, farads, joules, nextRating, ohms, RESISTOR_WATTS, seconds, volts, watts } from "../shared/words.ts";
 
 /** from-memory: bleeders are laid out for 60 V within a minute. */
 const LIMIT_SECONDS = 60;
@@ -87,7 +87,7 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
   // t = R C ln(V / 60 V) within half the limit; the resistor's heat at the highest voltage, doubled.
   const total = together.reduce((sum, other) => sum + other.farads, 0);
   const wanted = roundDown(LIMIT_SECONDS / 2 / (total * Math.log(entry.volts / LOW_VOLTS)));
-  const watts = nextRating(2 * (entry.volts ** 2 / wanted), RESISTOR_WATTS);
+  const rating = nextRating(2 * (entry.volts ** 2 / wanted), RESISTOR_WATTS);
   return report(check, life, model.parts.get(entry.part), {
     severity: dangerous ? "danger" : "watch",
     condition: entry.condition,
@@ -108,9 +108,9 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
     why: dangerous
       ? "That charge can kill, with the plug out, long after switching off."
       : "The charge is small but makes a hand jump into something worse.",
-    action: `Treat it as live: discharge it through 10 kohm 10 W on insulated clips, meter it, then short it. Fit about ${ohms(wanted)} ${watts} W across ${name}${path.length > 0 ? "" : " (with the tubes in and warm it discharges faster; do not count on that)"}.`,
+    action: `Treat it as live: discharge it through 10 kohm 10 W on insulated clips, meter it, then short it. Fit about ${ohms(wanted)} ${watts(rating)} across ${name}${path.length > 0 ? "" : " (with the tubes in and warm it discharges faster; do not count on that)"}.`,
     ...(dangerous ? { holds: "full-line" as const } : {}),
-    order: [{ what: `resistor ${ohms(wanted)} ${watts} W wirewound`, quantity: 1, for: name, why: "bleeder" }],
+    order: [{ what: bleeder(wanted, rating), quantity: 1, for: name, why: "bleeder" }],
   });
 }
 

@@ -45,6 +45,12 @@ function seriesParts(points: ReadonlyMap<string, readonly Placed[]>): Placed[] {
   return [...deepest.values()].sort((a, b) => a.depth - b.depth).map(({ placed }) => placed);
 }
 
+/**
+ * RMS volts that fuses, switches and class X and Y parts of the line must be marked for: the line as it stands. Their standards rate
+ * them for a nominal line and allow for its swing, so that 125 V serves a 120 V line and 250 V one of 230 V (IEC 60384-14, IEC 60127).
+ */
+export const nominalVolts = (model: ChassisModel): number => model.line.actualVolts;
+
 /** How a capacitor or resistor lies to the line: between a conductor and what can be touched, or across the line. */
 export function lineDuty({ part, state }: Placed, side: LineSide): "line-to-chassis" | "across-line" | undefined {
   const ends = endsOf(state);

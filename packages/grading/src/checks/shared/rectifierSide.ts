@@ -31,10 +31,21 @@ export function outputPoints(model: ChassisModel, life: Life, state: PartState):
 export function reservoirs(model: ChassisModel, life: Life, state: PartState): Placed[] {
   const output = outputPoints(model, life, state);
   if (output.size === 0) return [];
-  return allIn(model, life, "capacitor").filter(({ state: own }) => {
+  const candidates = allIn(model, life, "capacitor").filter(({ state: own }) => {
     const ends = endsOf(own);
     return (own.main?.value ?? 0) >= LEAST_RESERVOIR_FARADS && ends !== undefined && ends.filter((point) => output.has(point)).length === 1;
   });
+  // With a choke or field coil in the negative lead, only what returns to the winding is charged directly.
+  const { plates } = rectifierPoints(state);
+  const returns = new Set(
+    allIn(model, life, "transformer").flatMap(({ state: own }) =>
+      (own.windings ?? []).flatMap(({ points }) =>
+        points.some((point) => plates.includes(point)) ? points.filter((point) => !plates.includes(point)) : [],
+      ),
+    ),
+  );
+  const direct = candidates.filter(({ state: own }) => endsOf(own)?.some((point) => returns.has(point)) === true);
+  return direct.length > 0 ? direct : candidates;
 }
 
 /** Mean current of a rectifier, all plates together, in the condition where it is largest, at the highest line; undefined when a condition cannot be solved. */

@@ -23,3 +23,9 @@ export const CAPACITOR_VOLTS = [16, 25, 35, 50, 63, 100, 160, 200, 250, 350, 400
 export const RESISTOR_WATTS = [0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 50, 100] as const;
 /** Fuse ratings that both systems know. IEC 60127 R10 and R20 values; the usual 1/4 inch ones lie among or near them. */
 export const FUSE_AMPS = [0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8, 1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10] as const;
+
+/** Above this a wirewound resistor of that power is not made. common-practice. */
+const MOST_WIREWOUND_OHMS = 50e3;
+/** A bleeder as an order names it: wirewound where that exists, else metal oxide. */
+export const bleeder = (value: number, rating: number): string =>
+  `resistor ${ohms(value)} ${watts(rating)} ${value <= MOST_WIREWOUND_OHMS ? "wirewound" : "metal oxide"}`;

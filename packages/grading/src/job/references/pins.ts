@@ -3,7 +3,6 @@ import { pathWords } from "../pathWords.ts";
 import { recordOf } from "../shapes.ts";
 import { oneOf } from "../words.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
-import type { PartSurvey } from "./survey.ts";
 
 /** The pins that the simulation knows, by kind; a suppressor is taken to lie on its cathode. Other kinds have two leads, a and b. */
 const PINS: Readonly<Record<string, readonly string[]>> = {
@@ -47,23 +46,23 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   g3: "suppressor",
 };
 
-/** Whether every pin that a job names is one that a part of this kind has, and whether those that it cannot do without are there. */
+/** Whether every pin that a part beyond the templates names is one that a part of this kind has, and whether those that it cannot do without are there. */
 export function checkPins(context: ReferenceContext): void {
   for (const part of context.survey.parts) {
-    if (part.kind === undefined || part.path === undefined) continue;
+    if (part.kind === undefined || part.path === undefined || part.template !== undefined) continue;
     const { path, written, kind } = part;
     const unknown = [
-      ...unknownPins(context, part, kind, [...path, "pins"], written.pins),
-      ...unknownPins(context, part, kind, [...path, "foundPins"], written.foundPins),
-      ...unknownPins(context, part, kind, [...path, "fitted", "pins"], recordOf(written.fitted).pins),
+      ...unknownPins(context, kind, [...path, "pins"], written.pins),
+      ...unknownPins(context, kind, [...path, "foundPins"], written.foundPins),
+      ...unknownPins(context, kind, [...path, "fitted", "pins"], recordOf(written.fitted).pins),
     ];
     // A misspelt pin may be the very one that would be missed.
-    if (unknown.length === 0 && part.template === undefined) checkNeeded(context, kind, path, written);
+    if (unknown.length === 0) checkNeeded(context, kind, path, written);
   }
 }
 
-function unknownPins(context: ReferenceContext, part: PartSurvey, kind: string, path: (string | number)[], written: unknown): string[] {
-  const known = part.template?.pins === undefined ? (PINS[kind] ?? ["a", "b"]) : Object.keys(part.template.pins);
+function unknownPins(context: ReferenceContext, kind: string, path: (string | number)[], written: unknown): string[] {
+  const known = PINS[kind] ?? ["a", "b"];
   const unknown = Object.keys(recordOf(written)).filter((pin) => !known.includes(pin));
   for (const pin of unknown) {
     const synonym = SYNONYMS[pin];

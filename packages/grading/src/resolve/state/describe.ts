@@ -35,7 +35,8 @@ const MARKED_AS: Partial<Record<PartKind, MarkedKind>> = {
 /** Reads what a part is from its marking and type. Undefined when it cannot be read (reported) or nothing says. */
 export function describe(context: ResolveContext, d: Description): Described | undefined {
   if (d.kind === "rectifier" || d.kind === "tube" || d.kind === "regulator-tube" || d.kind === "zener") return describeDevice(context, d);
-  if (d.kind === "cord") return { earthed: d.text !== undefined && /\b(3|three)[\s-]*(wire|conductor|core|pin|prong)|grounded|earthed/i.test(String(d.text)) };
+  if (d.kind === "cord")
+    return { earthed: d.text !== undefined && /\b(3|three)[\s-]*(wire|conductor|core|pin|prong)|grounded|earthed/i.test(String(d.text)) };
   if (d.kind === "switch") return describeSwitch(context, d);
   if (d.kind === "wire" || d.kind === "transformer") return {};
   if (d.text === undefined) return undefined;
@@ -47,7 +48,9 @@ export function describe(context: ResolveContext, d: Description): Described | u
   }
   if (d.kind === "battery") {
     const volts = context.quantity(d.text, "voltage", d.path);
-    return volts === undefined ? undefined : { main: { value: volts, tolerance: d.tolerance ?? { minus: 0.05, plus: 0.05 }, from: d.from } };
+    return volts === undefined
+      ? undefined
+      : { main: { value: volts, tolerance: d.tolerance ?? { minus: 0.05, plus: 0.05 }, from: d.from } };
   }
   return describeMarked(context, d, d.text);
 }
@@ -89,5 +92,10 @@ function describeSwitch(context: ResolveContext, d: Description): Described {
   if (d.text === undefined) return {};
   const marking = context.marking(d.text, "fuse", d.path);
   if (marking?.value === undefined) return {};
-  return { marking, ratedAmps: marking.value, ratingsFrom: d.from, ...(marking.ratedVolts === undefined ? {} : { ratedVolts: marking.ratedVolts }) };
+  return {
+    marking,
+    ratedAmps: marking.value,
+    ratingsFrom: d.from,
+    ...(marking.ratedVolts === undefined ? {} : { ratedVolts: marking.ratedVolts }),
+  };
 }

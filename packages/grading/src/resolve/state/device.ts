@@ -30,12 +30,18 @@ function describeTube(context: ResolveContext, d: Description, tube: TubeRecord)
   const described: Described = {
     type: tube.names[0] ?? tube.id,
     limits: limitsOf(tube),
-    heater: { volts: tube.heater.volts, amps: tube.heater.amps, direct: tube.heater.heating === "direct", ...(tube.heater.parallel === undefined ? {} : { parallel: tube.heater.parallel }) },
+    heater: {
+      volts: tube.heater.volts,
+      amps: tube.heater.amps,
+      direct: tube.heater.heating === "direct",
+      ...(tube.heater.parallel === undefined ? {} : { parallel: tube.heater.parallel }),
+    },
     ratingsFrom: d.from,
   };
   const device = unit === undefined ? undefined : deviceOf(unit);
   if (device !== undefined) described.device = device;
-  else if (d.kind !== "tube") context.problem(d.path, "tube-unknown", `${tube.id} is not a ${d.kind}`, { received: d.type ?? String(d.text) });
+  else if (d.kind !== "tube")
+    context.problem(d.path, "tube-unknown", `${tube.id} is not a ${d.kind}`, { received: d.type ?? String(d.text) });
   return described;
 }
 
@@ -77,10 +83,16 @@ function limitsOf(tube: TubeRecord): DeviceLimits {
 
 /** Silicon or selenium: a class of the diodes table (1N4007), or ratings in words ("silicon 1000 V 1 A", "selenium 130 V 100 mA"). */
 function describeSolidState(context: ResolveContext, d: Description, named: string): Described | undefined {
-  const row = (context.dataset.tables.get("diodes") ?? []).find((candidate) => candidate.class?.toUpperCase() === named.trim().toUpperCase());
+  const row = (context.dataset.tables.get("diodes") ?? []).find(
+    (candidate) => candidate.class?.toUpperCase() === named.trim().toUpperCase(),
+  );
   if (row !== undefined) {
     const limits: DeviceLimits = { source: row.source ?? "common-practice" };
-    for (const [column, key] of [["pivVolts", "peakInverseVolts"], ["averageAmps", "dcAmps"], ["surgeAmps", "surgeAmps"]] as const) {
+    for (const [column, key] of [
+      ["pivVolts", "peakInverseVolts"],
+      ["averageAmps", "dcAmps"],
+      ["surgeAmps", "surgeAmps"],
+    ] as const) {
       const value = Number(row[column]);
       if (row[column] !== undefined && row[column] !== "" && Number.isFinite(value)) limits[key] = value;
     }
@@ -92,9 +104,26 @@ function describeSolidState(context: ResolveContext, d: Description, named: stri
   if (marking.ratedVolts !== undefined) limits.peakInverseVolts = marking.ratedVolts;
   if (marking.ratedAmps !== undefined) limits.dcAmps = marking.ratedAmps;
   const text = `${marking.type ?? ""} ${named}`;
-  if (/selenium/i.test(text)) return { marking, type: "selenium", limits: seleniumLimits(limits, marking.ratedVolts), ratingsFrom: d.from, device: selenium(marking.ratedVolts ?? 130, marking.ratedAmps ?? 0.1) };
-  if (/silicon|^\s*(1n|uf|fr|by|ba)\w+/i.test(text)) return { marking, type: marking.type ?? "silicon", limits, ratingsFrom: d.from, device: { kind: "silicon", ...SILICON, source: "from-memory" } };
-  const known = [...context.dataset.tubes.keys(), ...(context.dataset.tables.get("diodes") ?? []).map((candidate) => candidate.class ?? "")];
+  if (/selenium/i.test(text))
+    return {
+      marking,
+      type: "selenium",
+      limits: seleniumLimits(limits, marking.ratedVolts),
+      ratingsFrom: d.from,
+      device: selenium(marking.ratedVolts ?? 130, marking.ratedAmps ?? 0.1),
+    };
+  if (/silicon|^\s*(1n|uf|fr|by|ba)\w+/i.test(text))
+    return {
+      marking,
+      type: marking.type ?? "silicon",
+      limits,
+      ratingsFrom: d.from,
+      device: { kind: "silicon", ...SILICON, source: "from-memory" },
+    };
+  const known = [
+    ...context.dataset.tubes.keys(),
+    ...(context.dataset.tables.get("diodes") ?? []).map((candidate) => candidate.class ?? ""),
+  ];
   const nearest = closest(named.trim().toUpperCase(), known);
   context.problem(d.path, "rectifier-unknown", "this rectifier is neither a tube of the dataset nor a known diode class", {
     received: named,
@@ -125,5 +154,9 @@ function describeZener(context: ResolveContext, d: Description): Described | und
   const [watts, percent] = [piece(/(?<![\w.])[\d./]+\s*m?w(?:atts?)?(?!\w)/i), piece(/(?<![\w.])[\d.]+\s*%/)];
   const ratedWatts = watts === undefined ? undefined : context.quantity(watts, "power", d.path);
   const tolerance = d.tolerance ?? (percent === undefined ? undefined : context.tolerance(percent, d.path)) ?? { minus: 0.05, plus: 0.05 };
-  return { main: { value: Math.abs(volts), tolerance, from: d.from }, ...(ratedWatts === undefined ? {} : { ratedWatts }), ratingsFrom: d.from };
+  return {
+    main: { value: Math.abs(volts), tolerance, from: d.from },
+    ...(ratedWatts === undefined ? {} : { ratedWatts }),
+    ratingsFrom: d.from,
+  };
 }

@@ -15,8 +15,10 @@ export function resolveWinding(context: ResolveContext, input: WindingInput): Wi
   const centerTapped = input.points.length === 3;
   // A tapped winding may be written a-0-a (value is one side) or end to end.
   const ratedVolts = centerTapped && marking.centerTapped !== true ? marking.value / 2 : marking.value;
-  const measured = input.state.measured === undefined ? undefined : context.quantity(input.state.measured, "resistance", [...input.path, "measured"]);
-  const openVolts = input.state.openVolts === undefined ? undefined : context.quantity(input.state.openVolts, "voltage", [...input.path, "openVolts"]);
+  const measured =
+    input.state.measured === undefined ? undefined : context.quantity(input.state.measured, "resistance", [...input.path, "measured"]);
+  const openVolts =
+    input.state.openVolts === undefined ? undefined : context.quantity(input.state.openVolts, "voltage", [...input.path, "openVolts"]);
   const [ohms, ohmsFrom] = resistance(input, measured, ratedVolts * (centerTapped ? 2 : 1), marking.ratedAmps, marking.ohms);
   return {
     id: input.id,
@@ -39,19 +41,35 @@ export function fittedWindings(
 ): WindingSpec[] | undefined {
   for (const id of Object.keys(fitted)) {
     if (old.some((winding) => winding.id === id)) continue;
-    context.problem([...path, id], "winding-unknown", `the transformer has no winding "${id}" to replace`, { received: id, expected: old.map((winding) => winding.id).join(", ") });
+    context.problem([...path, id], "winding-unknown", `the transformer has no winding "${id}" to replace`, {
+      received: id,
+      expected: old.map((winding) => winding.id).join(", "),
+    });
   }
   const specs = old.flatMap((winding): (WindingSpec | undefined)[] => {
     const own = fitted[winding.id];
     if (own?.absent === true) return [];
     if (own === undefined) return [resolveWinding(context, winding)];
     const at = { ...winding, path: [...path, winding.id] };
-    return [resolveWinding(context, own.marked === undefined ? { ...at, state: { ...winding.state, ...own } } : { ...at, marked: own.marked, fromTemplate: false, typicalOhms: undefined, state: own })];
+    return [
+      resolveWinding(
+        context,
+        own.marked === undefined
+          ? { ...at, state: { ...winding.state, ...own } }
+          : { ...at, marked: own.marked, fromTemplate: false, typicalOhms: undefined, state: own },
+      ),
+    ];
   });
   return specs.every((spec) => spec !== undefined) ? specs : undefined;
 }
 
-function resistance(input: WindingInput, measured: number | undefined, volts: number, amps: number | undefined, marked: number | undefined): [number, Valued["from"]] {
+function resistance(
+  input: WindingInput,
+  measured: number | undefined,
+  volts: number,
+  amps: number | undefined,
+  marked: number | undefined,
+): [number, Valued["from"]] {
   if (measured !== undefined) return [measured, "measurement"];
   if (marked !== undefined) return [marked, "marking"];
   if (input.typicalOhms !== undefined && input.fromTemplate) return [input.typicalOhms, "typical"];

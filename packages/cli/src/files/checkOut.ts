@@ -1,7 +1,7 @@
-import { realpathSync } from "node:fs";
+import { realpathSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { JobFiles } from "@underchassis/grading";
-import { InputError } from "../inputError.ts";
+import { InputError, onFile } from "../inputError.ts";
 
 /** Names that are read as input from the folder of a job. */
 const INPUTS = ["job.json", "parts.csv", "readings.csv"];
@@ -20,12 +20,17 @@ function ownPath(path: string): string {
 }
 
 /**
- * Keeps a report from being written over the job that it grades, or where the next run would read it as part of that job.
+ * Looks at where a report is to go before the work is done. Keeps it from being written over the job that it grades, or where the
+ * next run would read it as part of that job.
  *
  * @param out where the report is to go
- * @throws InputError when that is one of the job's own files
+ * @throws InputError when that is one of the job's own files, or its folder is not there
  */
-export function refuseInput(out: string, files: JobFiles): void {
+export function checkOut(out: string, files: JobFiles): void {
+  if (out === "") throw new InputError("--out", "no name of a file", "give one: --out report.html");
+  const folder = dirname(out);
+  const facts = onFile(folder, () => statSync(folder, { throwIfNoEntry: false }));
+  if (facts === undefined) throw new InputError(out, `there is no folder ${folder} to write into`, "make the folder first");
   const read = [files.job, files.parts, files.readings].flatMap((file) => (file === undefined ? [] : [file.name]));
   const taken = [...read, ...INPUTS.map((name) => join(dirname(files.job.name), name))].map(ownPath);
   if (!taken.includes(ownPath(out))) return;
