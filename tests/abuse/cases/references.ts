@@ -116,6 +116,13 @@ export const REFERENCE_CASES: readonly AbuseCase[] = [
   },
   { name: "unknown pin as found", job: edited(['"type": "6J5"', '"type": "6J5", "foundPins": { «pin-unknown»"anode": "B+" }']) },
   {
+    name: "a resistance read with the power on",
+    job: edited([
+      '"readings": [\n',
+      '"readings": [\n    { "at": "B+", "quantity": "ohms", "condition": «reading-ohms-powered»"operating", "value": "5k" },\n    { "at": "B+", "quantity": "ohms", "condition": "cold", "value": "5k" },\n',
+    ]),
+  },
+  {
     name: "unknown pin of an own part, told once",
     job: edited([
       '"parts": [\n',

@@ -54,7 +54,8 @@ export function quietStart(
       marcher.march(plan, found, 0, transition);
       return { chord: transition, inverse: new BorrowedInverse(transition, scalesOf(whole.circuit, state)), trusted };
     }
-    const inverse = periodic.inverse ?? new BorrowedInverse(periodic.transition, scalesOf(whole.circuit, state));
+    // What it learnt from the folded circuit must not be mended by the residual of the whole one.
+    const inverse = periodic.inverse?.copy() ?? new BorrowedInverse(periodic.transition, scalesOf(whole.circuit, state));
     return { chord: periodic.transition, inverse, trusted };
   } catch (error) {
     if (error instanceof CircuitError) return undefined;

@@ -7,6 +7,23 @@ import { readingLines, verdictOf } from "./readingLines.ts";
 const prediction: Prediction = { nominal: 100, low: 90, high: 110, sigma: 5, worstLow: 80, worstHigh: 125, contributors: [] };
 const reading = (value: number) => ({ value }) as Reading;
 
+describe("a grid without direct voltage", () => {
+  it("reads 0 V", () => {
+    const model = modelOf({
+      parts: [
+        { name: "R1", kind: "resistor", marked: "470 k", between: ["grid", "chassis"] },
+        { name: "C1", kind: "capacitor", marked: "0.02 uF film", between: ["grid", "B+"] },
+        { name: "B1", kind: "battery", marked: "250 V", between: ["B+", "chassis"] },
+      ],
+      readings: [
+        { at: "grid", quantity: "dc-volts", value: "0 V" },
+        { at: "grid", quantity: "dc-volts", value: "0.9 V" },
+      ],
+    });
+    expect(readingLines(model).map(({ verdict }) => verdict)).toEqual(["within", "far-outside"]);
+  });
+});
+
 describe("verdict on a reading", () => {
   it.each([
     [100, "within"],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { modelOf } from "../testing/model.ts";
+import { referenceDataset } from "../testing/referenceDataset.ts";
 
 type Conditions = NonNullable<Parameters<typeof modelOf>[0]["conditions"]>;
 const conditionsOf = (conditions: Conditions) => modelOf({ conditions }).conditions;
@@ -48,5 +49,16 @@ describe("conditions", () => {
   it("with a load or voltage that nobody can read are refused", () => {
     expect(() => conditionsOf({ receive: { loads: { A: "plenty" } } })).toThrow("value-unreadable");
     expect(() => conditionsOf({ receive: { lineVolts: "117 mA" } })).toThrow("value-unreadable");
+  });
+
+  it("leave nothing powered with the tubes of a series string out, unless the rectifier is dry", () => {
+    const tubesOut = (type: string, isolation: "transformerless" | "transformer") =>
+      modelOf(
+        { chassis: { isolation }, parts: [{ name: "V1", kind: "rectifier", between: ["line hot", "B+"], type }] },
+        referenceDataset(),
+      ).conditions.get("tubes-out")?.powered;
+    expect(tubesOut("35W4", "transformerless")).toBe(false);
+    expect(tubesOut("35W4", "transformer")).toBe(true);
+    expect(tubesOut("1N4007", "transformerless")).toBe(true);
   });
 });

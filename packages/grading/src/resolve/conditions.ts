@@ -1,4 +1,4 @@
-import type { Condition } from "../model/index.ts";
+import type { Condition, Part } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { readLoad } from "./load.ts";
 
@@ -19,13 +19,27 @@ const BUILT_IN: Record<BuiltIn, Condition> = {
   operating: { id: "operating", like: "operating", title: "operating, no signal", powered: true, tubes: "all", switches: {}, loads: {} },
 };
 
-/** Heaters in series: with any tube pulled the rectifier tube is dark too. Dry rectifiers still work. */
-const STRING_TUBES_OUT: Condition = { ...BUILT_IN["tubes-out"], title: "powered, tubes out", tubes: "none" };
+/**
+ * Heaters in series: with the tubes out a rectifier tube is dark too, and nothing has power. Dry rectifiers feed B+ all the same, and
+ * what the job itself says of the condition stands.
+ */
+export function withoutDarkRectifier(
+  context: ResolveContext,
+  conditions: ReadonlyMap<string, Condition>,
+  parts: Iterable<Part>,
+): Map<string, Condition> {
+  const result = new Map(conditions);
+  const tubesOut = result.get("tubes-out");
+  const { job } = context.job;
+  const dark = [...parts].some(({ kind, lives }) => kind === "rectifier" && lives.restored.heater !== undefined);
+  if (tubesOut !== undefined && job.chassis.isolation === "transformerless" && dark && job.conditions?.["tubes-out"] === undefined)
+    result.set("tubes-out", { ...tubesOut, title: "tubes out: the heaters in series are open", powered: false });
+  return result;
+}
 
 /** The four conditions that always exist, as the job changes them, and the job's own. */
 export function resolveConditions(context: ResolveContext): Map<string, Condition> {
   const conditions = new Map<string, Condition>(Object.entries(BUILT_IN));
-  if (context.job.job.chassis.isolation === "transformerless") conditions.set("tubes-out", STRING_TUBES_OUT);
   // The job's changes to the four come first, whatever the order in the file: its own conditions start from them.
   const written = Object.entries(context.job.job.conditions ?? {});
   for (const [id, changes] of [...written.filter(([id]) => id in BUILT_IN), ...written.filter(([id]) => !(id in BUILT_IN))]) {

@@ -2,7 +2,7 @@ import type { Dataset } from "@underchassis/dataset";
 import type { LoadedJob } from "../job/loadedJob.ts";
 import type { ChassisModel, Diagnostic, Part } from "../model/index.ts";
 import { collectParts } from "./collectParts.ts";
-import { resolveConditions } from "./conditions.ts";
+import { resolveConditions, withoutDarkRectifier } from "./conditions.ts";
 import { ResolveContext } from "./context.ts";
 import { resolveLine } from "./line.ts";
 import { resolveMeters } from "./meters.ts";
@@ -47,7 +47,7 @@ export function resolveJob(job: LoadedJob, dataset: Dataset): { ok: true; data: 
       parts,
       joins,
       points: pointsOf(parts),
-      conditions,
+      conditions: withoutDarkRectifier(context, conditions, parts.values()),
       readings,
       file: job.files.job.name,
       ...(job.job.datasetVersion === undefined ? {} : { writtenFor: job.job.datasetVersion }),

@@ -74,3 +74,7 @@ it("does not hold an open part against the job: the gap is what was found", () =
   const load = part("C1", "capacitor", "plate", "chassis", "10 uF 450 V");
   expect(faults(battery, bleeder, open, load, part("LOAD", "load", "plate", "chassis", "10 mA"))).toEqual([]);
 });
+
+it("asks no path of parts that no source feeds", () => {
+  expect(faults(part("R1", "resistor", "a", "b", "47 kohm"), part("C1", "capacitor", "b", "c", "0.1 uF"))).toEqual([]);
+});

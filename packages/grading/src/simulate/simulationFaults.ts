@@ -10,8 +10,10 @@ export function simulationFaults(model: ChassisModel): Diagnostic[] {
   const lives: Life[] = partsAreMissing(model) ? ["designed"] : ["designed", "restored"];
   for (const life of lives) {
     for (const condition of poweredConditions(model)) {
-      const solved = model.solve({ life, condition: condition.id, line: "actual" });
-      if (solved.ok) continue;
+      const situation = { life, condition: condition.id, line: "actual" } as const;
+      const solved = model.solve(situation);
+      // Parts on the bench with no source among them: nothing to simulate, and nothing wrong with that.
+      if (solved.ok || !model.compile(situation).network.elements.some(({ kind }) => kind === "voltage-source")) continue;
       const key = `${solved.code} ${[...solved.points].sort().join(",")}`;
       if (faults.has(key)) continue;
       const part = model.parts.get(solved.parts.find((id) => model.parts.has(id)) ?? "") ?? partAt(model, solved.points[0]);

@@ -194,9 +194,10 @@ class Simulator {
       ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" })),
     ];
     try {
-      // Slopes need fewer steps than values do: windows are wider than the difference.
-      const coarse = solveSteady(network, { ...COARSE, hertz: this.#data.line.hertz, warmStart: solved.steady });
-      const { matrix } = sensitivities(network, probes, parameters, coarse);
+      // Slopes of direct voltages and currents need fewer steps than values do; those of ripple need them all.
+      const effort = probes.every(({ quantity }) => quantity.startsWith("dc-")) ? COARSE : FINE;
+      const differentiated = solveSteady(network, { ...effort, hertz: this.#data.line.hertz, warmStart: solved.steady });
+      const { matrix } = sensitivities(network, probes, parameters, differentiated);
       const values = Float64Array.from(probes, (probe) => solved.steady.read(probe));
       return { compiled, steady: solved.steady, sensitivities: { probes, parameters, values, matrix }, rowOf };
     } catch (error) {

@@ -28,7 +28,21 @@ describe("fuse-rating", () => {
   });
 
   it("finds a fuse too large to protect", () => {
-    expect(worst("T 5 A 250 V 5x20")).toMatchObject({ severity: "replace", holds: "full-line" });
+    const finding = worst("T 5 A 250 V 5x20");
+    expect(finding).toMatchObject({ severity: "replace", holds: "full-line" });
+    expect(finding?.figures[0]).toMatchObject({ value: 5, limitKind: "maximum" });
+    expect(finding?.figures[0]?.margin ?? 0).toBeLessThan(0);
+  });
+
+  it("lets the primary's rated current speak for an amplifier at full output", () => {
+    const parts = supplyParts({ F1: { marked: "T 2.5 A 250 V 5x20" } }, [heaters]);
+    expect(fuseRating.run(modelOf({ parts }))[0]?.severity).toBe("replace");
+    const rated = parts.map((part) =>
+      part.name === "T1" && part.windings?.primary !== undefined
+        ? { ...part, windings: { ...part.windings, primary: { ...part.windings.primary, marked: "120 V 2 A" } } }
+        : part,
+    );
+    expect(fuseRating.run(modelOf({ parts: rated }))[0]?.severity).not.toBe("replace");
   });
 
   it("does not call a fuse too large while nothing says what the heaters draw", () => {

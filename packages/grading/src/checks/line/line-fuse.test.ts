@@ -36,7 +36,7 @@ describe("line-fuse", () => {
     expect(run(supplyParts({ F1: { marked: "1 A 32 V" } }))[0]).toMatchObject({
       severity: "replace",
       holds: "full-line",
-      figures: [{ value: 32, limit: 126 }],
+      figures: [{ value: 32, limit: 120 }],
     });
     expect(run(supplyParts({ F1: { marked: "1 A slow" } }))[0]?.severity).toBe("unmeasured");
     expect(run(supplyParts({ F1: { marked: "T 1 A 127 V" } }))[0]?.severity).toBe("good");

@@ -30,6 +30,23 @@ describe("rectifier-input-capacitor", () => {
     expect(run(supplyParts({}, more))[0]?.figures[0]?.value).toBeCloseTo(30e-6, 12);
   });
 
+  it("counts only what returns to the winding when a choke lies in the negative lead", () => {
+    const winding = {
+      primary: { between: ["line hot", "line neutral"], marked: "120 V" },
+      hv: { between: ["a", "B-", "b"], marked: "300-0-300 V 90 mA" },
+    };
+    const finding = run([
+      { name: "T1", kind: "transformer", windings: winding },
+      { name: "V1", kind: "rectifier", type: "5Y3GT", pins: { "plate-1": "a", "plate-2": "b", cathode: "B+" } },
+      { name: "C1", kind: "capacitor", marked: "16 uF 450 V", between: ["B+", "B-"] },
+      { name: "L1", kind: "inductor", marked: "15 H 1000 ohm", between: ["chassis", "B-"] },
+      { name: "C2", kind: "capacitor", marked: "16 uF 450 V", between: ["B+", "chassis"] },
+      { name: "R1", kind: "resistor", marked: "5 k 20 W", between: ["B+", "chassis"] },
+    ])[0];
+    expect(finding).toMatchObject({ severity: "good", part: "C1" });
+    expect(finding?.figures[0]?.value).toBeCloseTo(16e-6, 12);
+  });
+
   it("judges the plan apart from what stands", () => {
     const findings = run(supplyParts({ C1: { fitted: { marked: "47 uF 450 V", planned: true } } }));
     expect(findings.map(({ life, severity }) => [life, severity])).toEqual([

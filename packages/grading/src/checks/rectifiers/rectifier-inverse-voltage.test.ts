@@ -18,6 +18,9 @@ describe("rectifier-inverse-voltage", () => {
   it("finds 600 V silicon broken down, 1000 V without margin, 2000 V right", () => {
     expect(run(siliconSupply("silicon 600 V 1 A"))[0]).toMatchObject({ severity: "danger", holds: "full-line" });
     expect(run(siliconSupply("silicon 1000 V 1 A"))[0]).toMatchObject({ severity: "adjust", holds: "service" });
+    // 930 V: 1200 V stand 1.29 times that.
+    expect(run(siliconSupply("silicon 1200 V 1 A"))[0]).toMatchObject({ severity: "watch" });
+    expect(run(siliconSupply("silicon 1200 V 1 A"))[0]?.holds).toBeUndefined();
     expect(run(siliconSupply("silicon 2000 V 1 A"))[0]).toMatchObject({ severity: "good" });
   });
 

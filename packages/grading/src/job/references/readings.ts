@@ -9,6 +9,9 @@ import type { Survey } from "./survey.ts";
 
 const VOLTS_AND_OHMS: readonly string[] = ["dc-volts", "ac-volts", "ripple-volts", "ohms"];
 
+/** Conditions that every job has and that have the power on. */
+const POWERED: readonly string[] = ["tubes-out", "standby", "operating"];
+
 /** Whether readings name points (for currents: parts) that exist, and two different ones. */
 export function checkReadings(context: ReferenceContext): void {
   const points = touchedPoints(context.survey);
@@ -31,6 +34,16 @@ export function checkReadings(context: ReferenceContext): void {
       ["to", to],
     ] as const)
       if (point !== undefined) checkPoint(point, [...path, name]);
+    if (value.quantity === "ohms" && isPowered(context, value.condition)) {
+      report(context, [...path, "condition"], {
+        code: "reading-ohms-powered",
+        severity: "warning",
+        message: "a resistance read with the power on means nothing, and an ohmmeter does not stand it",
+        received: String(value.condition),
+        expected: "cold, or a condition of your own that is not powered",
+        help: "resistance is read with the plug out and the capacitors discharged and measured",
+      });
+    }
     if (at !== undefined && at === (to ?? context.survey.reference)) {
       report(context, [...path, to === undefined ? "at" : "to"], {
         code: "reading-one-point",
@@ -88,6 +101,16 @@ export function checkReadings(context: ReferenceContext): void {
       ...(part && part.leads.length > 0 ? { help: `its points: ${oneOf([...new Set(part.leads.map((lead) => lead.point))])}` } : {}),
     });
   }
+}
+
+/** Whether a condition has the power on, as far as the job says so. */
+function isPowered({ job }: ReferenceContext, condition: unknown): boolean {
+  const id = textOf(condition);
+  if (id === undefined) return false;
+  const own = recordOf(recordOf(recordOf(job.value).conditions)[id]);
+  if (typeof own.powered === "boolean") return own.powered;
+  const standing = POWERED.includes(id) ? id : (textOf(own.like) ?? "");
+  return POWERED.includes(standing);
 }
 
 function isListed({ job }: ReferenceContext, point: string): boolean {
