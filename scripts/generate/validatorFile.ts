@@ -17,7 +17,14 @@ export const validatorFolder = "packages/grading/src/job/generated";
 export function validatorFiles(): GeneratedFile[] {
   const source = "schemas/job.schema.json";
   const schema = JSON.parse(readFileSync(source, "utf8")) as Record<string, unknown>;
-  const ajv = new Ajv2020({ allErrors: true, verbose: true, strict: true, allowUnionTypes: true, strictTypes: false, code: { source: true, esm: true } });
+  const ajv = new Ajv2020({
+    allErrors: true,
+    verbose: true,
+    strict: true,
+    allowUnionTypes: true,
+    strictTypes: false,
+    code: { source: true, esm: true },
+  });
   const code = standalone(ajv, ajv.compile(schema));
   return [
     { path: `${validatorFolder}/validateJob.js`, text: `${banner(source)}\n${asModule(code)}\n` },

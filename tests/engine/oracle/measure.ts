@@ -157,7 +157,7 @@ function dispatch(circuit: CircuitCase, options: ExportOptions): Promise<Partial
 }
 
 /** Options of a circuit's export, the same for measuring and for the digest. */
-export function exportOptionsOf(circuit: CircuitCase): ExportOptions {
+function exportOptionsOf(circuit: CircuitCase): ExportOptions {
   return circuit.lit === undefined ? {} : { lit: circuit.lit };
 }
 

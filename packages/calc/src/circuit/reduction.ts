@@ -46,7 +46,7 @@ export function sourceBasis(circuit: Circuit, seconds: number, out: Float64Array
 }
 
 /** The matrix of the linear network with each store replaced by its companion at `perSecond`. */
-export function companionMatrix(circuit: Circuit, perSecond: number): Float64Array {
+function companionMatrix(circuit: Circuit, perSecond: number): Float64Array {
   const { size, stamps, states } = circuit;
   const matrix = new Float64Array(size * size);
   for (let k = 0; k < stamps.values.length; k++) {

@@ -132,7 +132,7 @@ export class Waves {
 }
 
 /** a - b, value by value. */
-export function difference(a: Float64Array, b: Float64Array): Float64Array {
+function difference(a: Float64Array, b: Float64Array): Float64Array {
   const out = new Float64Array(a.length);
   for (let k = 0; k < a.length; k++) out[k] = a[k]! - b[k]!;
   return out;

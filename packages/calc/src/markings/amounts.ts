@@ -26,6 +26,8 @@ export interface AmountOptions extends NumberOptions {
 const gap = /[\s|,;:()/@&\-_.=]+|at\b/iy;
 const word = /[A-Za-z#][A-Za-z0-9#-]*/y;
 const unitWord = /\s*([A-Za-z\u03a9\u00b0~=\u2127.]+(?:\/[sSvV](?![A-Za-z]))?)/y;
+/** A sign, standing apart from what is before it and right before a figure. */
+const minusBefore = /(?:^|\s)[-\u2212\u2013]$/;
 const size = { least: 1e-18, most: 1e15 };
 
 /** The longest run of up to three words behind `offset` that is a unit of one of the dimensions. */
@@ -68,7 +70,8 @@ function codedAmount(
 
 /**
  * All numbers with their units that remain in a piece, in the order written. Words that belong to no number are noted on the piece
- * as not read; a number followed by a word that is no unit is a problem.
+ * as not read; a number followed by a word that is no unit is a problem, and so is one with a minus of its own ("10k -1 W": what a part
+ * is marked with is never negative).
  */
 export function amounts(piece: Workpiece, options: AmountOptions): Result<Amount[]> {
   const { text } = piece;
@@ -86,6 +89,12 @@ export function amounts(piece: Workpiece, options: AmountOptions): Result<Amount
     if (between && between[0].length > 1) {
       offset += between[0].length - 1;
       continue;
+    }
+    const sign = minusBefore.exec(piece.asWritten.slice(0, offset));
+    if (sign && /^\.?\d/.test(text.slice(offset))) {
+      const stretch = /^[^\s|]*/.exec(text.slice(offset))?.[0] ?? "";
+      const nearest = `${piece.asWritten.slice(0, offset - 1)}${piece.asWritten.slice(offset)}`.trim();
+      return problem(`${quoted(`-${stretch}`)} is negative`, offset - 1, stretch.length + 1, expected, nearest);
     }
     const coded = codedAmount(text, offset, options.dimensions);
     if (coded) {
@@ -137,7 +146,7 @@ export function amounts(piece: Workpiece, options: AmountOptions): Result<Amount
 }
 
 /** One amount a dimension at most; bare numbers apart. Two of a dimension are a problem. */
-export function sorted(piece: Workpiece, list: readonly Amount[]): Result<{ by: Partial<Record<Dimension, Amount>>; bare: Amount[] }> {
+function sorted(piece: Workpiece, list: readonly Amount[]): Result<{ by: Partial<Record<Dimension, Amount>>; bare: Amount[] }> {
   const by: Partial<Record<Dimension, Amount>> = {};
   const bare: Amount[] = [];
   for (const amount of list) {

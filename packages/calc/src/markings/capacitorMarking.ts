@@ -37,6 +37,9 @@ const modernYear = 1970;
 /** "3-30 pF": the travel of a trimmer, padder or variable capacitor. */
 const travel = /(?<![\d.])(\d+(?:\.\d+)?)\s*(?:pF|mmf|mmfd|uuf)?\s*(?:-|to)\s*(\d+(?:\.\d+)?)\s*(?:pF|mmfd?|uufd?)(?![A-Za-z])\.?/i;
 
+/** No capacitor of the trade is rated below: the smallest electrolytics stand 2.5 or 3 V. Source: common-practice. */
+const leastRatedVolts = 1;
+
 type SafetyClass = NonNullable<Marking["safetyClass"]>;
 
 function takeSafetyClass(piece: Workpiece): SafetyClass | undefined {
@@ -134,6 +137,10 @@ export function capacitorMarking(piece: Workpiece, context: MarkingContext): Res
   }
   if (farads === undefined) return unreadable(piece, "gives no capacitance");
   if (farads === 0 || ratedVolts === 0) return unreadable(piece, `gives ${farads === 0 ? "a capacitance" : "a voltage"} of nothing`);
+  if (ratedVolts !== undefined && ratedVolts < leastRatedVolts) {
+    const volts = rated?.unitText && piece.asWritten.replace(/\bm(?=V)|(?<=\d\s*)(?:m|milli)(?=V)/i, "");
+    return unreadable(piece, `gives a rating of ${formatQuantity(ratedVolts, "voltage")}, less than any capacitor`, volts || undefined);
+  }
   if (farads > 10) return unreadable(piece, `would be ${formatQuantity(farads, "capacitance")}, more than any part in tube equipment`);
 
   const alternating = rated?.unit?.volts === "ac" || (rated?.unit?.volts === undefined && safetyClass !== undefined);

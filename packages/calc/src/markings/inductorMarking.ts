@@ -14,6 +14,7 @@ export function inductorMarking(piece: Workpiece): Result<Marking> {
   const list = readAmounts(piece, { dimensions: ["inductance", "current", "resistance", "voltage"], mixedFractions: false });
   if (!list.ok) return list;
   const { inductance, current, resistance, voltage } = list.value.by;
+  if (current?.value === 0) return unreadable(piece, "gives a current of nothing");
   if (swinging && !inductance) {
     const [least = 0, most = 0] = [Number(swinging[1]), Number(swinging[2])].sort((one, other) => one - other);
     piece.notes.push(`swinging choke: ${most} H at little current, ${least} H at the rated current`);

@@ -28,20 +28,26 @@ const romanThousandUntil = 1950;
 const romanThousandAbove = 20e6;
 
 /** A coded value with its tolerance letter: 4K7J, 473J, 4702F. K and M behind figures are units: 470K is 470 kohm. */
-function codeWithLetter(piece: Workpiece): { ohms: number; tolerance: Tolerance } | null {
+function codeWithLetter(piece: Workpiece): Result<{ ohms: number; tolerance: Tolerance }> | null {
   const start = piece.text.search(/[^\s|]/);
   const coded = scanLetterCode(piece.text, start, "resistance", true);
   if (coded) {
     const letter = piece.text[start + coded.number.length] ?? "";
     const tolerance = letterTolerance(letter);
     if (!tolerance) return null;
+    const value = piece.asWritten.slice(start, start + coded.number.length);
+    // Codes are printed in capitals throughout: behind a small k a capital M is as likely a second unit as a tolerance.
+    if (/[a-z]/.test(value) && /[KMG]/.test(letter)) {
+      const share = Number((tolerance.plus * 100).toPrecision(4));
+      return unreadable(piece, `has two letters that may be units: ${letter} may mean ${share} % or be one too many`, `${value} ${share}%`);
+    }
     takeAt(piece, start, coded.number.length + 1);
-    return { ohms: scaled(coded.number, coded.exponent), tolerance };
+    return { ok: true, value: { ohms: scaled(coded.number, coded.exponent), tolerance } };
   }
   const found = take(piece, /(?<![\w.])(?:(\d{2})(\d)([BCDFGHJ])|(\d{3})(\d)([BCDFGHJ]))(?![\w.])/);
   if (!found) return null;
   const tolerance = letterTolerance(found[3] ?? found[6] ?? "");
-  return tolerance ? { ohms: Number(`${found[1] ?? found[4]}e${found[2] ?? found[5]}`), tolerance } : null;
+  return tolerance ? { ok: true, value: { ohms: Number(`${found[1] ?? found[4]}e${found[2] ?? found[5]}`), tolerance } } : null;
 }
 
 /** A bare number of three or four figures may be a value in ohms or figures and a power of ten. */
@@ -117,9 +123,10 @@ export function resistorMarking(piece: Workpiece, context: MarkingContext): Resu
   tolerance = percent.value ?? tolerance;
   if (ohms === undefined) {
     const coded = codeWithLetter(piece);
+    if (coded && !coded.ok) return coded;
     if (coded) {
-      ohms = coded.ohms;
-      tolerance = coded.tolerance;
+      ohms = coded.value.ohms;
+      tolerance = coded.value.tolerance;
     }
   }
   const list = readAmounts(piece, { dimensions: ["resistance", "power", "voltage"], mixedFractions: false }, ohms === undefined ? 1 : 0);

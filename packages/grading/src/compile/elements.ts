@@ -21,44 +21,41 @@ export interface ElementSink {
   uncertain(ref: ParameterRef, tolerance: Tolerance, part: string): void;
 }
 
+type Add = (sink: ElementSink, part: Part, state: PartState, condition: Condition) => void;
+
+/** Wires and cords are merged into points before. */
+const nothing: Add = () => undefined;
+
+const addFuse: Add = (sink, part, state) => addSmall(sink, part, state, state.dcr?.value ?? CONTACT_OHMS);
+
+const addSwitch: Add = (sink, part, state, condition) => {
+  if (switchIsClosed(part, condition)) addSmall(sink, part, state, CONTACT_OHMS);
+};
+
+const ADD: Readonly<Record<Part["kind"], Add>> = {
+  resistor: addResistor,
+  potentiometer: addPotentiometer,
+  capacitor: addCapacitor,
+  inductor: addInductor,
+  transformer: addTransformer,
+  rectifier: addRectifier,
+  tube: addTube,
+  "regulator-tube": addRegulator,
+  zener: addZener,
+  fuse: addFuse,
+  breaker: addFuse,
+  switch: addSwitch,
+  thermistor: addThermistor,
+  lamp: addLamp,
+  load: addLoad,
+  battery: addBattery,
+  cord: nothing,
+  wire: nothing,
+};
+
 /** Adds the elements that stand for one part in one life and condition. */
 export function addElements(sink: ElementSink, part: Part, state: PartState, condition: Condition): void {
-  switch (part.kind) {
-    case "resistor":
-      return addResistor(sink, part, state);
-    case "potentiometer":
-      return addPotentiometer(sink, part, state);
-    case "capacitor":
-      return addCapacitor(sink, part, state);
-    case "inductor":
-      return addInductor(sink, part, state);
-    case "transformer":
-      return addTransformer(sink, part, state);
-    case "rectifier":
-      return addRectifier(sink, part, state);
-    case "tube":
-      return addTube(sink, part, state);
-    case "regulator-tube":
-      return addRegulator(sink, part, state);
-    case "zener":
-      return addZener(sink, part, state);
-    case "fuse":
-    case "breaker":
-      return addSmall(sink, part, state, state.dcr?.value ?? CONTACT_OHMS);
-    case "switch":
-      return switchIsClosed(part, condition) ? addSmall(sink, part, state, CONTACT_OHMS) : undefined;
-    case "thermistor":
-      return addThermistor(sink, part, state);
-    case "lamp":
-      return addLamp(sink, part, state);
-    case "load":
-      return addLoad(sink, part, state, condition);
-    case "battery":
-      return addBattery(sink, part, state);
-    case "cord":
-    case "wire":
-      return undefined; // merged into points before
-  }
+  ADD[part.kind](sink, part, state, condition);
 }
 
 function pair(sink: ElementSink, state: PartState, first = "a", second = "b"): [string, string] | undefined {
@@ -83,7 +80,10 @@ function shorted(state: PartState): number | undefined {
 function addPotentiometer(sink: ElementSink, part: Part, state: PartState): void {
   if (state.main === undefined) return;
   const { wiper } = state.pins;
-  if (wiper === undefined) return addResistor(sink, part, state);
+  if (wiper === undefined) {
+    addResistor(sink, part, state);
+    return;
+  }
   const halves = [pair(sink, state, "a", "wiper"), pair(sink, state, "wiper", "b")];
   for (const [index, nodes] of halves.entries()) {
     if (nodes === undefined) continue;

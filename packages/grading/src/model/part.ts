@@ -182,5 +182,3 @@ export interface ElementOrigin {
   /** `main`, or a winding, a section of a rectifier (plate-1), a heater. */
   aspect: string;
 }
-
-export type { Element };

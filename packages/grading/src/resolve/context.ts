@@ -17,9 +17,14 @@ export class ResolveContext {
     this.era = job.job.chassis.era;
   }
 
-  /** SI value of a written quantity; undefined (and a diagnostic) when it cannot be read. */
-  quantity(text: string | number, dimension: Dimension, path: Path): number | undefined {
-    return this.#take(parseQuantity(String(text), dimension), text, path)?.value;
+  /** SI value of a written quantity; undefined (and a diagnostic) when it cannot be read. `context`: what a number without unit may be. */
+  quantity(
+    text: string | number,
+    dimension: Dimension,
+    path: Path,
+    context: Pick<MarkingContext, "electrolytic"> = {},
+  ): number | undefined {
+    return this.#take(parseQuantity(String(text), dimension, context), text, path)?.value;
   }
 
   span(text: string | number, dimension: Dimension, path: Path): { low: number; high: number } | undefined {

@@ -25,8 +25,10 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
   const range = today ?? { low: 0.95, high: 1.05, source: "common-practice" };
   const low = line.lowVolts === undefined ? nominal * range.low : context.quantity(line.lowVolts, "voltage", at("lowVolts"));
   const high = line.highVolts === undefined ? nominal * range.high : context.quantity(line.highVolts, "voltage", at("highVolts"));
-  const actualVolts = actual ?? nominal;
   if (low === undefined || high === undefined) return undefined;
+  // Within the stated limits, where there are any: what the outlet gives is known to keep them.
+  const actualVolts =
+    actual ?? Math.max(line.lowVolts === undefined ? 0 : low, Math.min(line.highVolts === undefined ? 1e9 : high, nominal));
   const outOfRange = Object.entries({ designVolts, actualVolts, lowVolts: low, highVolts: high }).filter(
     ([key, volts]) => line[key as "designVolts"] !== undefined && !(volts >= 5 && volts <= 500),
   );
@@ -37,6 +39,12 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
     });
   }
   if (outOfRange.length > 0) return undefined;
+  if (line.lowVolts !== undefined && line.highVolts !== undefined && low > high)
+    misordered(context, "lowVolts", "the lowest line voltage is above the highest", `at most ${high} V, or a higher "highVolts"`);
+  else if (line.lowVolts !== undefined && actual !== undefined && low > actual)
+    misordered(context, "lowVolts", "the lowest line voltage is above the actual one", `at most ${actual} V`);
+  else if (line.highVolts !== undefined && actual !== undefined && high < actual)
+    misordered(context, "highVolts", "the highest line voltage is below the actual one", `at least ${actual} V`);
   return {
     designVolts,
     hertz: line.hertz,
@@ -48,4 +56,9 @@ export function resolveLine(context: ResolveContext): LineSupply | undefined {
     earth: line.earth ?? "earth",
     source: range.source,
   };
+}
+
+function misordered(context: ResolveContext, key: "lowVolts" | "highVolts", message: string, expected: string): void {
+  const received = String(context.job.job.chassis.line[key]);
+  context.problem(["chassis", "line", key], "line-volts-order", message, { received, expected });
 }

@@ -22,17 +22,25 @@ const MAIN_DIMENSION: Partial<Record<PartKind, Dimension>> = {
   battery: "voltage",
 };
 
-/** What was measured on a part, in SI. A leakage written as a resistance is turned into one at the voltage it was read at. */
+/** Emission is relative to a new tube. Testers read somewhat above it for a strong tube, never twice over. common-practice. */
+const MOST_EMISSION = 2;
+
+/**
+ * What was measured on a part, in SI. A leakage written as a resistance is turned into one at the voltage it was read at.
+ *
+ * @param electrolytic the part is an electrolytic: a capacitance without unit is microfarads
+ */
 export function resolveMeasured(
   context: ResolveContext,
   kind: PartKind,
   written: JobMeasured,
   path: Path,
   meters: ReadonlyMap<string, Meter>,
+  electrolytic = false,
 ): Measured {
   const take = (key: "value" | "esr" | "dcr" | "atVolts", dimension: Dimension) => {
     const text = written[key];
-    return text === undefined ? undefined : context.quantity(text, dimension, [...path, key]);
+    return text === undefined ? undefined : context.quantity(text, dimension, [...path, key], electrolytic ? { electrolytic } : {});
   };
   const dimension = MAIN_DIMENSION[kind];
   const value = dimension === undefined ? undefined : take("value", dimension);
@@ -40,7 +48,7 @@ export function resolveMeasured(
   const dcrOhms = take("dcr", "resistance");
   const atVolts = take("atVolts", "voltage");
   const leak = written.leakage === undefined ? {} : resolveLeak(context, written.leakage, [...path, "leakage"]);
-  const emission = written.emission === undefined ? undefined : readShare(context, written.emission, [...path, "emission"]);
+  const emission = written.emission === undefined ? undefined : readEmission(context, written.emission, [...path, "emission"]);
   return {
     ...(value === undefined ? {} : { value }),
     circuit: written.circuit ?? "out",
@@ -63,10 +71,17 @@ function resolveLeak(context: ResolveContext, text: string | number, path: Path)
   return isResistance ? { leakOhms: value } : { leakAmps: value };
 }
 
-function readShare(context: ResolveContext, text: string | number, path: Path): number | undefined {
+/** Emission as a share of a new tube's: "80 %", 80 or 0.8. */
+function readEmission(context: ResolveContext, text: string | number, path: Path): number | undefined {
   const value = context.quantity(text, "ratio", path);
   if (value === undefined) return undefined;
-  return /%/.test(String(text)) || value <= 2 ? value : value / 100;
+  const share = /%/.test(String(text)) || value <= MOST_EMISSION ? value : value / 100;
+  if (share >= 0 && share <= MOST_EMISSION) return share;
+  context.problem(path, "value-out-of-range", share < 0 ? "emission is negative" : "emission is more than any tube gives", {
+    received: String(text),
+    expected: `0 to ${MOST_EMISSION * 100} % of a new tube's`,
+  });
+  return undefined;
 }
 
 function summary(written: JobMeasured): string {

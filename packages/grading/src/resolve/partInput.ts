@@ -1,4 +1,4 @@
-import type { JobFitted, JobMeasured, JobPart, JobPartState, JobWindingState, StagePart } from "@underchassis/dataset";
+import type { JobFitted, JobPart, JobPartState, JobWindingState, StagePart } from "@underchassis/dataset";
 import type { Path } from "../job/loadedJob.ts";
 import type { PartKind } from "../model/index.ts";
 
@@ -47,5 +47,3 @@ export function pairPins(pair: readonly string[] | undefined): Record<string, st
   const [a, b] = pair ?? [];
   return a === undefined || b === undefined ? undefined : { a, b };
 }
-
-export type { JobMeasured };

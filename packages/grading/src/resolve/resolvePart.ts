@@ -15,7 +15,10 @@ import { LEAK_SPREAD } from "./defaults.ts";
 import { resolveMeasured } from "./measured.ts";
 import { fittedOf, type PartInput } from "./partInput.ts";
 import { type Described, describe } from "./state/describe.ts";
-import { fittedWindings, resolveWinding } from "./state/transformer.ts";
+import { fittedWindings, reportMissingPrimary, resolveWinding } from "./state/transformer.ts";
+
+/** Duties of capacitors that are electrolytics where nothing else is written: those of filters and cathodes. common-practice. */
+const MICROFARAD_DUTIES = /^(?:filter|reservoir|smoothing|(?:output|upper|lower)-capacitor)|cathode-bypass|electrolytic/;
 
 /** Year that newly fitted parts date from, for the defaults of their markings. */
 const NOW = 2020;
@@ -36,9 +39,14 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
   const type = written.type ?? (written.marked === undefined ? template?.type : undefined);
   const hasOriginal = input.windings.length > 0 || (!added && (named || template !== undefined || fitted === undefined));
   const tolerance = written.tolerance === undefined ? undefined : context.tolerance(written.tolerance, [...path, "tolerance"]);
-  const electrolytic = input.polarised || /^filter|cathode-bypass/.test(input.duty ?? "");
+  const electrolytic = input.polarised || MICROFARAD_DUTIES.test(input.duty ?? "");
   const from: Valued["from"] = written.marked === undefined && written.type === undefined ? "typical" : "marking";
   const before = context.diagnostics.length;
+  if (written.removed === true && fitted !== undefined) {
+    context.problem([...path, "removed"], "fitted-and-removed", `${input.name} is both taken out and fitted`, {
+      expected: `"fitted" alone where another part took its place, "removed" alone where none did`,
+    });
+  }
 
   const original = hasOriginal
     ? describe(context, {
@@ -91,9 +99,20 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
     return undefined;
   }
   const measured =
-    written.measured === undefined ? undefined : resolveMeasured(context, kind, written.measured, [...path, "measured"], meters);
+    written.measured === undefined
+      ? undefined
+      : resolveMeasured(context, kind, written.measured, [...path, "measured"], meters, electrolytic || isElectrolytic(inItsPlace));
   const fittedMeasured =
-    fitted?.measured === undefined ? undefined : resolveMeasured(context, kind, fitted.measured, [...path, "fitted", "measured"], meters);
+    fitted?.measured === undefined
+      ? undefined
+      : resolveMeasured(
+          context,
+          kind,
+          fitted.measured,
+          [...path, "fitted", "measured"],
+          meters,
+          replacement === undefined ? electrolytic || isElectrolytic(inItsPlace) : isElectrolytic(replacement),
+        );
 
   const pins = input.pins;
   const designed: PartState = { ...original, present: hasOriginal, pins, ...(windings === undefined ? {} : { windings }) };
@@ -146,7 +165,12 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
   };
 }
 
+function isElectrolytic(described: Described | undefined): boolean {
+  return described?.dielectric === "electrolytic";
+}
+
 function resolveWindings(context: ResolveContext, input: PartInput): WindingSpec[] | undefined {
+  reportMissingPrimary(context, input);
   const windings = input.windings.map((winding) => resolveWinding(context, winding));
   return windings.every((winding) => winding !== undefined) && windings.length > 0 ? windings : undefined;
 }

@@ -194,8 +194,8 @@ class Simulator {
       ...[...tests.keys()].map((element) => ({ element, parameter: "ohms" })),
     ];
     try {
-      // Slopes of direct voltages and currents need fewer steps than values do; those of ripple need them all.
-      const effort = probes.every(({ quantity }) => quantity.startsWith("dc-")) ? COARSE : FINE;
+      // Slopes need fewer steps than values do; those of ripple hang on where the peaks lie, and need them all.
+      const effort = probes.some(({ quantity }) => quantity === "ripple-volts") ? FINE : COARSE;
       const differentiated = solveSteady(network, { ...effort, hertz: this.#data.line.hertz, warmStart: solved.steady });
       const { matrix } = sensitivities(network, probes, parameters, differentiated);
       const values = Float64Array.from(probes, (probe) => solved.steady.read(probe));

@@ -7,7 +7,8 @@ import { good, report } from "../shared/report.ts";
 import { stresses, worst } from "../shared/stress.ts";
 import { switchOn } from "../shared/switchOn.ts";
 import { numberIn, rowsOf } from "../shared/tables.ts";
-import { amps, FUSE_AMPS, nextRating, percent } from "../shared/words.ts";
+import { fuseFor, type PrimaryAllowance, primaryAllowance } from "../shared/transformerLoad.ts";
+import { amps, percent } from "../shared/words.ts";
 
 /** Share of its rating that a fuse carries for good: UL 248-14 75 %, IEC 60127 100 %. */
 const UL_SHARE = 0.75;
@@ -45,8 +46,9 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
   const ul = isUl(model, state.marking?.type);
   const share = ul ? UL_SHARE : 1;
   // What the papers let the primary draw counts too: an amplifier at full output draws far more than without signal.
-  const most = Math.max(steady, onLine ? (primaryAmps(model, life) ?? 0) : 0);
-  const wanted = nextRating((ul ? 1.6 : 1.4) * steady, FUSE_AMPS);
+  const allowed = onLine ? primaryAllowance(model, life, steady) : undefined;
+  const most = Math.max(steady, allowed?.ratedAmps ?? 0);
+  const wanted = fuseFor((ul ? 1.6 : 1.4) * steady, allowed?.mostFuseAmps);
   const figures: Figure[] = [
     atMost(steady, share * rated, {
       label: `steady current through ${part.name}`,
@@ -62,6 +64,7 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
     shouldBe: `about ${amps(wanted)}, slow`,
     figures,
   };
+  if (allowed?.overdrawn) return [overdrawn(life, part, base, steady, allowed)];
   if (rated > LARGE * most && onLine && heatersMissing(model, life)) {
     return [
       report(fuseRating, life, part, {
@@ -130,12 +133,35 @@ function judge(model: ChassisModel, life: Life, { part, state }: Placed, onLine:
   ];
 }
 
-/** Rated current of the primaries on the line, where every transformer's papers give it. */
-function primaryAmps(model: ChassisModel, life: Life): number | undefined {
-  const rated = allIn(model, life, "transformer").map(
-    ({ state }) => (state.windings ?? []).find(({ id }) => /primary/.test(id))?.ratedAmps,
-  );
-  return rated.reduce<number | undefined>((sum, amperes) => (sum === undefined || amperes === undefined ? undefined : sum + amperes), 0);
+/** The set draws more than its transformer is made for: a fuse to match would only let it burn. */
+function overdrawn(
+  life: Life,
+  part: Placed["part"],
+  base: Pick<Finding, "found" | "figures">,
+  steady: number,
+  { ratedAmps, mostFuseAmps }: PrimaryAllowance,
+): Finding {
+  const limit =
+    ratedAmps === undefined
+      ? []
+      : [
+          atMost(steady, ratedAmps, {
+            label: "steady line current",
+            unit: "A",
+            how: "RMS, highest line, against the rated current of the primary",
+            source: "marking",
+          }),
+        ];
+  return report(fuseRating, life, part, {
+    ...base,
+    figures: [...limit, ...base.figures],
+    severity: "adjust",
+    title: `${part.name}: the set draws more than its transformer is made for`,
+    shouldBe: ratedAmps === undefined ? "no winding loaded as by a short" : `at most ${amps(ratedAmps)} steady`,
+    why: "A larger fuse would carry the excess until the transformer burns.",
+    action: `Find out first why it draws so much: shorted winding, rectifier or filter, a wire to the chassis, too large a load. Fit no larger fuse${Number.isFinite(mostFuseAmps) ? `; never more than ${amps(mostFuseAmps)}` : ""}.`,
+    holds: "full-line",
+  });
 }
 
 /** True when a heater winding feeds nothing that the job lists: the line current then lacks the heaters' share. */

@@ -4,7 +4,8 @@ import { livesTouching, type Placed } from "../shared/layout.ts";
 import { lineCurrent } from "../shared/lineCurrent.ts";
 import { type LineSide, lineSide, nominalVolts } from "../shared/lineSide.ts";
 import { good, report } from "../shared/report.ts";
-import { amps, FUSE_AMPS, nextRating, volts } from "../shared/words.ts";
+import { fuseFor, primaryAllowance } from "../shared/transformerLoad.ts";
+import { amps, volts } from "../shared/words.ts";
 
 const isFuse = ({ part }: Placed) => part.kind === "fuse" || part.kind === "breaker";
 const isSwitch = ({ part }: Placed) => part.kind === "switch";
@@ -42,7 +43,9 @@ export const lineFuse: Check = {
 
 function noFuse(model: ChassisModel, life: Life): Finding {
   const current = lineCurrent(model, life);
-  const rating = current === undefined ? undefined : nextRating(1.5 * current.rmsAmps, FUSE_AMPS);
+  const allowed = current === undefined ? undefined : primaryAllowance(model, life, current.rmsAmps);
+  // A fuse for what an overloaded transformer draws would not protect it: its size waits until the load is right.
+  const rating = current === undefined || allowed?.overdrawn === true ? undefined : fuseFor(1.5 * current.rmsAmps, allowed?.mostFuseAmps);
   const what =
     rating === undefined ? "a slow fuse of 1.5 to 2 times the steady line current" : `a slow (T) fuse of ${amps(rating)}, 250 V AC`;
   return report(lineFuse, life, undefined, {

@@ -7,6 +7,8 @@ import { amps, percent } from "../shared/words.ts";
 
 /** silicon-diode-sheets: into a capacitor the average current is derated by a fifth. */
 const CAPACITOR_SHARE = 0.8;
+/** Beyond this multiple of the rating it feeds a short. common-practice. */
+const SHORT_LOAD = 5;
 
 /** Direct current of every rectifier against its rating. */
 export const rectifierAverageCurrent: Check = {
@@ -48,6 +50,19 @@ export const rectifierAverageCurrent: Check = {
           }),
         ];
         const base = { condition: load.condition, found: `${amps(load.amps)} DC`, shouldBe: `at most ${amps(limit)}`, figures };
+        if (load.amps > SHORT_LOAD * rated) {
+          return [
+            report(rectifierAverageCurrent, life, part, {
+              ...base,
+              severity: "danger",
+              title: `${part.name} feeds a short`,
+              why: "Rectifier and high-voltage winding burn within seconds, and the line fuse may hold.",
+              action: `Do not energise. Measure from the output of ${part.name} to the chassis with the power off: look for a wire, a shorted filter capacitor, a reversed one.`,
+              cautions: ["high-voltage-stored-charge", "hot-surfaces"],
+              holds: "current-limited",
+            }),
+          ];
+        }
         if (load.amps > limit) {
           return [
             report(rectifierAverageCurrent, life, part, {

@@ -1,9 +1,10 @@
 import type { JobWindingState } from "@underchassis/dataset";
 import type { Path } from "../../job/loadedJob.ts";
+import { nearestOf } from "../../job/nearest.ts";
 import type { Valued, WindingSpec } from "../../model/index.ts";
 import type { ResolveContext } from "../context.ts";
 import { HV_WINDING_SHARE, LOW_VOLTAGE_WINDING_SHARE, PRIMARY_WINDING_SHARE } from "../defaults.ts";
-import type { WindingInput } from "../partInput.ts";
+import type { PartInput, WindingInput } from "../partInput.ts";
 
 /**
  * A winding from its rating ("325-0-325 V 120 mA") and its measured wire resistance. Without a measurement the template's
@@ -30,6 +31,20 @@ export function resolveWinding(context: ResolveContext, input: WindingInput): Wi
     ohmsFrom,
     centerTapped,
   };
+}
+
+/** Short for primary, or another word for the winding on the line. */
+const SOUNDS_PRIMARY = /^(?:p|pri|prim|prims|line|mains|input)(?:[-\d]|$)/;
+
+/** A transformer is fed at its primary: one without a winding of that name is a problem, the name that sounds like it the nearest. */
+export function reportMissingPrimary(context: ResolveContext, { name, windings, path }: PartInput): void {
+  if (windings.length === 0 || windings.some(({ id }) => /primary/.test(id))) return;
+  const meant = windings.find(({ id }) => SOUNDS_PRIMARY.test(id)) ?? windings.find(({ id }) => nearestOf(id, ["primary"]) !== undefined);
+  context.problem(meant?.path ?? [...path, "windings"], "transformer-primary-missing", `${name} has no winding called primary`, {
+    received: windings.map(({ id }) => id).join(", "),
+    expected: "a winding called primary, the one that is fed",
+    ...(meant === undefined ? {} : { nearest: meant.id }),
+  });
 }
 
 /** Windings of the transformer that was fitted: what the job says of each, the old one's figures where it says nothing. */
