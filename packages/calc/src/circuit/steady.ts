@@ -8,6 +8,7 @@ import { quietStart } from "./quiet-start.ts";
 import { SelfHeating } from "./self-heating.ts";
 import { shoot } from "./shooting.ts";
 import { CircuitError, type SteadyState } from "./solution.ts";
+import { isStranded } from "./stranded.ts";
 import { type SteadyInternals, SteadySolution } from "./steady-solution.ts";
 import { floatingIslands, refuseFloating, refuseSourceLoops } from "./topology.ts";
 import { validateNetwork } from "./validate-network.ts";
@@ -288,7 +289,11 @@ function refuseUnfedLoads(network: Network, options: SteadyOptions, ignoreSines:
 }
 
 function checked(network: Network, options: SteadyOptions, ignoreSines: boolean): SteadySolution {
-  const solution = solve(network, options, ignoreSines);
+  let solution = solve(network, options, ignoreSines);
+  if (options.warmStart !== undefined && solution.hertz > 0 && isStranded(solution)) {
+    const { warmStart: _, ...cold } = options;
+    solution = solve(network, cold, ignoreSines);
+  }
   refuseUnfedLoads(network, options, ignoreSines, solution);
   if (!(solution.currentResidual < RESIDUAL_LIMIT)) {
     throw new CircuitError(

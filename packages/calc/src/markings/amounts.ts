@@ -92,7 +92,7 @@ export function amounts(piece: Workpiece, options: AmountOptions): Result<Amount
     }
     const sign = minusBefore.exec(piece.asWritten.slice(0, offset));
     if (sign && /^\.?\d/.test(text.slice(offset))) {
-      const stretch = /^[^\s|]*/.exec(text.slice(offset))?.[0] ?? "";
+      const stretch = /^[\d.]+(?:\s*[A-Za-z\u03a9]+)?/.exec(text.slice(offset))?.[0] ?? "";
       const nearest = `${piece.asWritten.slice(0, offset - 1)}${piece.asWritten.slice(offset)}`.trim();
       return problem(`${quoted(`-${stretch}`)} is negative`, offset - 1, stretch.length + 1, expected, nearest);
     }

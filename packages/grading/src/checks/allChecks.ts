@@ -42,6 +42,7 @@ import { rectifierSupplyResistance } from "./rectifiers/rectifier-supply-resista
 import { rectifierSwitchOnCurrent } from "./rectifiers/rectifier-switch-on-current.ts";
 import { seleniumRectifier } from "./rectifiers/selenium-rectifier.ts";
 import { seriesDiodes } from "./rectifiers/series-diodes.ts";
+import { transformerLoad } from "./rectifiers/transformer-load.ts";
 import { bleederRating } from "./resistors/bleeder-rating.ts";
 import { dischargeTime } from "./resistors/discharge-time.ts";
 import { resistorDissipation } from "./resistors/resistor-dissipation.ts";
@@ -95,6 +96,7 @@ export const allChecks: readonly Check[] = [
   rectifierSwitchOnCurrent,
   seleniumRectifier,
   seriesDiodes,
+  transformerLoad,
   bleederRating,
   dischargeTime,
   resistorDissipation,

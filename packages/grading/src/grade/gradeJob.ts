@@ -2,12 +2,15 @@ import type { Dataset, Report } from "@underchassis/dataset";
 import { allChecks } from "../checks/allChecks.ts";
 import { clearanceOf } from "../clearance/clearance.ts";
 import { MEANINGS } from "../clearance/meanings.ts";
-import type { JobFiles } from "../job/loadedJob.ts";
+import type { JobFiles, LoadedJob } from "../job/loadedJob.ts";
 import { loadJob } from "../job/loadJob.ts";
+import { orderDiagnostics } from "../job/orderDiagnostics.ts";
 import { type ChassisModel, CLEARANCES, type Diagnostic, type Finding, SEVERITIES } from "../model/index.ts";
 import { resolveJob } from "../resolve/resolveJob.ts";
+import { networkTooLarge } from "../simulate/networkTooLarge.ts";
 import { simulationFaults } from "../simulate/simulationFaults.ts";
 import { chassisModel } from "../simulate/simulator.ts";
+import { sourcelessWarnings } from "../simulate/sourceless.ts";
 import { cautionLines } from "./cautionLines.ts";
 import { changeLines } from "./changeLines.ts";
 import { expectedLines } from "./expectedLines.ts";
@@ -40,13 +43,33 @@ type Built =
 /** Reads, resolves and compiles a job into a chassis model that can be simulated. */
 export function buildModel(files: JobFiles, dataset: Dataset): Built {
   const loaded = loadJob(files, dataset);
-  if (!loaded.ok) return loaded;
+  if (!loaded.ok) return { ok: false, diagnostics: withValueProblems(files, loaded.diagnostics, loaded.job, dataset) };
   const resolved = resolveJob(loaded.job, dataset);
-  if (!resolved.ok) return { ok: false, diagnostics: [...loaded.warnings, ...resolved.diagnostics] };
+  if (!resolved.ok) return { ok: false, diagnostics: orderDiagnostics(loaded.warnings, resolved.diagnostics) };
   const model = chassisModel(resolved.data);
-  const faults = simulationFaults(model);
-  if (faults.length > 0) return { ok: false, diagnostics: [...loaded.warnings, ...faults] };
-  return { ok: true, model, warnings: loaded.warnings, notes: loaded.job.job.notes ?? [], writtenFor: loaded.job.job.datasetVersion };
+  const tooLarge = networkTooLarge(model);
+  const faults = tooLarge === undefined ? simulationFaults(model) : [tooLarge];
+  if (faults.length > 0) return { ok: false, diagnostics: orderDiagnostics(loaded.warnings, faults) };
+  const warnings = orderDiagnostics(loaded.warnings, sourcelessWarnings(model, loaded.job.locate(["chassis", "line"])));
+  return { ok: true, model, warnings, notes: loaded.job.job.notes ?? [], writtenFor: loaded.job.job.datasetVersion };
+}
+
+/** What the reader found, and beside it the values that cannot be read, where the job is in shape. */
+function withValueProblems(
+  files: JobFiles,
+  found: readonly Diagnostic[],
+  job: LoadedJob | undefined,
+  dataset: Dataset,
+): Diagnostic[] {
+  if (job === undefined || found.some(({ code }) => code === "problems-omitted")) return [...found];
+  const resolved = resolveJob(job, dataset);
+  if (resolved.ok) return [...found];
+  // A row of the parts table that was lost may hold what seems to be missing.
+  const rowsLost = found.some(({ severity, file }) => severity === "error" && file === files.parts?.name);
+  return orderDiagnostics(
+    found,
+    resolved.diagnostics.filter(({ code }) => !(rowsLost && code === "value-missing")),
+  );
 }
 
 function reportOf(

@@ -16,7 +16,10 @@ import { survey } from "./references/survey.ts";
 import { textsIn } from "./shapes.ts";
 
 /** A job that can be worked on, or everything that is wrong with it. */
-type LoadResult = { ok: true; job: LoadedJob; warnings: Diagnostic[] } | { ok: false; diagnostics: Diagnostic[] };
+type LoadResult =
+  | { ok: true; job: LoadedJob; warnings: Diagnostic[] }
+  /** `job`: there where nothing in it has the wrong shape, so that its values can be read and their problems be told in the same run. */
+  | { ok: false; diagnostics: Diagnostic[]; job?: LoadedJob };
 
 /**
  * Reads a job and its tables, merges them, and checks syntax, shape and references in one run. Values (markings, quantities) are
@@ -58,7 +61,7 @@ export function loadJob(files: JobFiles, dataset: Pick<Dataset, "stages">): Load
   };
   for (const check of REFERENCE_CHECKS) check(context);
   return problems.errors > 0
-    ? { ok: false, diagnostics: problems.list() }
+    ? { ok: false, diagnostics: problems.list(), ...(misshapen.length === 0 ? { job: loaded(job, files) } : {}) }
     : { ok: true, job: loaded(job, files), warnings: problems.list() };
 }
 

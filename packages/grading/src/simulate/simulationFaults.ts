@@ -1,13 +1,19 @@
 import { poweredConditions } from "../checks/shared/stress.ts";
 import type { ChassisModel, Diagnostic, Life } from "../model/index.ts";
+import { type Short, shortedSources } from "./shorts.ts";
 
 /**
  * Networks that cannot be simulated, as problems of the job: a floating point, a shorted source, no steady state. The chassis as
- * designed must be solvable; as it stands it must be too, unless a part that is open or taken out explains why not.
+ * designed must be solvable; as it stands it must be too, unless a part that is open or taken out explains why not, or wiring across a
+ * source, which is a danger of the chassis (check shorted-source) and no fault of the job. Wiring that shorts a source as designed is
+ * one, and named.
  */
 export function simulationFaults(model: ChassisModel): Diagnostic[] {
+  const shorts = shortedSources(model, "designed");
+  if (shorts.length > 0) return shorts.map((short) => shortFault(model, short));
   const faults = new Map<string, Diagnostic>();
-  const lives: Life[] = partsAreMissing(model) ? ["designed"] : ["designed", "restored"];
+  const explained = partsAreMissing(model) || shortedSources(model, "restored").length > 0;
+  const lives: Life[] = explained ? ["designed"] : ["designed", "restored"];
   for (const life of lives) {
     for (const condition of poweredConditions(model)) {
       const situation = { life, condition: condition.id, line: "actual" } as const;
@@ -31,6 +37,19 @@ export function simulationFaults(model: ChassisModel): Diagnostic[] {
     }
   }
   return [...faults.values()];
+}
+
+function shortFault(model: ChassisModel, { source, points, by }: Short): Diagnostic {
+  const names = by.map(({ name }) => name).join(", ");
+  return {
+    code: "circuit-source-loop",
+    severity: "error",
+    ...(by[0]?.location ?? { file: model.file }),
+    message: `${names} shorts ${source === "line" ? "the line" : source}: ${points.join(" and ")} are joined without resistance`,
+    received: names,
+    expected: "no source shorted",
+    help: 'check the two points of the parts named; a short that was found on the chassis is written with "foundBetween"',
+  };
 }
 
 function partsAreMissing(model: ChassisModel): boolean {

@@ -134,8 +134,7 @@ class Simulator {
     const warmStart = this.#lastSteady.get(topology) ?? (situation.revert === undefined ? undefined : this.#neighbour);
     try {
       const options = { hertz: this.#data.line.hertz, ...(situation.coarse === true ? COARSE : FINE) };
-      const near = solveSteady(compiled.network, { ...options, ...(warmStart === undefined ? {} : { warmStart }) });
-      const steady = warmStart !== undefined && isStranded(near, compiled) ? solveSteady(compiled.network, options) : near;
+      const steady = solveSteady(compiled.network, { ...options, ...(warmStart === undefined ? {} : { warmStart }) });
       this.#lastSteady.set(topology, steady);
       if (situation.coarse === true && situation.revert === undefined) this.#neighbour = steady;
       return { ok: true, compiled, steady };
@@ -302,21 +301,6 @@ export function chassisModel(data: ChassisData): ChassisModel {
 function withoutWinding(id: string): string {
   const dot = id.lastIndexOf(".");
   return dot < 0 ? id : id.slice(0, dot);
-}
-
-const RECTIFYING: ReadonlySet<string> = new Set(["vacuum-diode", "gas-diode", "diode", "selenium"]);
-/** A rectifier that stays this share of its inverse voltage away from conducting is not the one that charges its filter. */
-const STRANDED_SHARE = 0.002;
-
-/**
- * Whether a rectifier never conducts. A filter that nothing discharges keeps any charge above the crest, so that a solution which
- * overshot on its way from a neighbour passes for a steady state; from empty filters it cannot be reached.
- */
-function isStranded(steady: SteadyState, compiled: CompiledNetwork): boolean {
-  return compiled.network.elements.some((element) => {
-    const figures = RECTIFYING.has(element.kind) ? steady.elements.get(element.id) : undefined;
-    return figures !== undefined && figures.maxVolts < -STRANDED_SHARE * Math.abs(figures.minVolts);
-  });
 }
 
 function keyOf(situation: Situation, volts: number): string {

@@ -74,6 +74,31 @@ describe("fuse-rating", () => {
     expect(findings[0]?.figures[0]?.value ?? 0).toBeLessThan(13.5);
   });
 
+  const rated = (primary: string, marked: string, more: Parameters<typeof supplyParts>[1] = []) =>
+    fuseRating.run(
+      modelOf({
+        parts: supplyParts({ F1: { marked } }, [heaters, ...more]).map((part) =>
+          part.name === "T1" && part.windings?.primary !== undefined
+            ? { ...part, windings: { ...part.windings, primary: { ...part.windings.primary, marked: primary } } }
+            : part,
+        ),
+      }),
+    );
+
+  it("recommends no fuse when the primary is overdrawn by more than a quarter, or a winding is shorted", () => {
+    const steady = lineCurrent(build("T 1 A 250 V"), "restored")?.rmsAmps ?? 0;
+    const [over, ...rest] = rated(`120 V ${(steady / 1.3).toFixed(3)} A`, "T 0.2 A 250 V 5x20");
+    expect(rest).toEqual([]);
+    expect(over).toMatchObject({ severity: "adjust", holds: "full-line" });
+    expect(over?.order).toBeUndefined();
+    expect(over?.title).toContain("more than its transformer is made for");
+    const within = rated(`120 V ${(steady / 1.2).toFixed(3)} A`, "T 0.2 A 250 V 5x20")[0];
+    expect(within?.order).toHaveLength(1);
+    const short = rated("120 V", "T 1 A 250 V 5x20", [{ name: "WX", kind: "wire", between: ["plate 1", "plate 2"] }]);
+    expect(short[0]?.title).toContain("more than its transformer is made for");
+    expect(short.flatMap(({ order }) => order ?? [])).toEqual([]);
+  });
+
   it("does not apply without a fuse", () => {
     expect(fuseRating.run(modelOf({ parts: supplyParts({ F1: null, S1: { between: ["fuse in", "primary 1"] } }) }))).toEqual([]);
   });

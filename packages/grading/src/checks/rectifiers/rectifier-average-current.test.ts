@@ -17,6 +17,13 @@ describe("rectifier-average-current", () => {
     expect(run(supplyParts({ LOAD: { marked: "130 mA" } }))[0]).toMatchObject({ severity: "replace", holds: "full-line" });
   });
 
+  it("calls more than five times the rating a short: a wire from B+ to the chassis", () => {
+    const [finding] = run(supplyParts({}, [{ name: "WX", kind: "wire", between: ["B+1", "chassis"] }]));
+    // 5Y3GT: 125 mA rated.
+    expect(finding?.figures[0]?.value ?? 0).toBeGreaterThan(0.625);
+    expect(finding).toMatchObject({ severity: "danger", holds: "current-limited" });
+  });
+
   it("derates silicon into a capacitor by a fifth (silicon-diode-sheets): 50 mA rated is 40 mA, more than 31 mA a side", () => {
     const [one] = run(siliconSupply("silicon 2000 V 50 mA"));
     expect(one?.severity).toBe("good");

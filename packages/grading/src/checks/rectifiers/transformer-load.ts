@@ -118,12 +118,17 @@ function figuresOf(name: string, { windings, heat }: TransformerLoad): Figure[] 
     const how =
       kind === "direct"
         ? `direct current of its rectifiers, ${condition}, highest line${derating === BRIDGE_FORM ? `; a bridge or doubler into a capacitor uses the rating up sooner: limit rating / ${BRIDGE_FORM}, a doubler's current counted twice` : ""}`
-        : `RMS, ${condition}, highest line${derating < 1 ? `; past the rectifiers, limit ${Math.round(1 / derating)} times the direct-current rating` : ""}${/primary/.test(winding.id) ? "; core losses not counted" : ""}`;
+        : `RMS, ${condition}, highest line${kind === "past-rectifiers" ? "; more than rectifiers explain, limit 3 times the direct-current rating" : "; limit the rating, with the line's swing up to a tenth"}${/primary/.test(winding.id) ? "; core losses not counted" : ""}`;
     const label = `${winding.id} of ${name}`;
     const current =
       limit === undefined
         ? figure(label, load.amps, "A", how)
-        : atMost(load.amps, limit, { label, unit: "A", how, source: derating === 1 ? "common-practice" : "from-memory" });
+        : atMost(load.amps, limit, {
+            label,
+            unit: "A",
+            how,
+            source: kind === "rms" || (kind === "direct" && derating === 1) ? "common-practice" : "from-memory",
+          });
     if (load.held === undefined || load.held >= LEAST_HELD) return [current];
     const kept = {
       label: `${winding.id}: share of its voltage kept`,

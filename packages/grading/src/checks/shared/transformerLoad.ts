@@ -12,6 +12,8 @@ export const FAULT_LOAD = 2.5;
 export const LEAST_HELD = 0.5;
 /** Into capacitors a half with rectifiers carries more RMS than direct current: up to 2 to 3 times. from-memory. */
 const PULSE_ALLOWANCE = 3;
+/** A rating holds at the design voltage and allows for the line's swing, which heaters follow: up to a tenth. common-practice. */
+const MOST_SWING = 1.1;
 /** Share of its rating by which a primary may be exceeded before the fuse is not the question any more. common-practice. */
 const PRIMARY_EXCESS = 1.25;
 /** A fuse above this multiple of what the transformer is made for protects hardly anything. common-practice: 1.5 to 2.5. */
@@ -58,6 +60,8 @@ function lineTransformers(model: ChassisModel, life: Life): Placed[] {
 
 function loadOf(model: ChassisModel, life: Life, placed: Placed): TransformerLoad {
   const worst = new Map<string, WindingLoad>();
+  const primaryVolts = primaryOf(placed.state.windings ?? [])?.ratedVolts ?? model.line.designVolts;
+  const swing = Math.min(MOST_SWING, Math.max(1, model.line.highVolts / primaryVolts));
   let heat = { condition: "", watts: 0 };
   for (const { condition, solved } of solveAll(model, life, "high")) {
     if (!solved.ok) continue;
@@ -66,7 +70,7 @@ function loadOf(model: ChassisModel, life: Life, placed: Placed): TransformerLoa
       const current = windingCurrent(solved, placed.part.id, winding);
       if (current === undefined) continue;
       watts += current.watts;
-      const load = against(winding, condition.id, current);
+      const load = against(winding, condition.id, current, swing);
       const before = worst.get(winding.id);
       if (before === undefined || rank(load) > rank(before)) worst.set(winding.id, load);
     }
@@ -77,15 +81,15 @@ function loadOf(model: ChassisModel, life: Life, placed: Placed): TransformerLoa
 
 const rank = (load: WindingLoad) => (load.fault ? 1e6 : 0) + (load.share ?? load.amps);
 
-function against(winding: WindingSpec, condition: string, current: WindingCurrent): WindingLoad {
+function against(winding: WindingSpec, condition: string, current: WindingCurrent, swing: number): WindingLoad {
   const rated = winding.ratedAmps;
-  const limit = rated === undefined || rated <= 0 ? undefined : rated / current.derating;
+  const limit = rated === undefined || rated <= 0 ? undefined : rated / (current.kind === "rms" ? 1 / swing : current.derating);
   const pulses = rated === undefined || current.kind === "rms" ? 0 : current.rmsAmps / (PULSE_ALLOWANCE * rated);
   const direct = limit === undefined ? undefined : current.amps / limit;
   // A wire across a winding passes by the rectifiers: only the RMS current tells.
   const explained = direct === undefined || pulses <= 1 || direct >= pulses;
   const judged: WindingCurrent =
-    explained || rated === undefined ? current : { ...current, kind: "rms", amps: current.rmsAmps, derating: 1 / PULSE_ALLOWANCE };
+    explained || rated === undefined ? current : { ...current, kind: "past-rectifiers", amps: current.rmsAmps };
   const share = direct === undefined ? undefined : Math.max(direct, pulses > 1 ? pulses : 0);
   const gone = current.held !== undefined && current.held < LEAST_HELD;
   return {

@@ -18,8 +18,8 @@ export const BRIDGE_FORM = 1.6;
 
 /** What a winding carries and how that is held against its rating. SI. */
 export interface WindingCurrent {
-  /** `direct`: the direct current that its rectifiers deliver; `rms`: its own RMS current. */
-  kind: "direct" | "rms";
+  /** `direct`: the direct current that its rectifiers deliver; `rms`: its own RMS current; `past-rectifiers`: RMS beyond what rectifiers explain. */
+  kind: "direct" | "rms" | "past-rectifiers";
   amps: number;
   /** RMS current of the whole winding, of the fuller half when it is tapped. */
   rmsAmps: number;

@@ -1,0 +1,46 @@
+import type { Element } from "@underchassis/calc";
+import { LINE } from "../compile/compile.ts";
+import { poweredConditions } from "../checks/shared/stress.ts";
+import type { ChassisModel, Diagnostic } from "../model/index.ts";
+
+/**
+ * Up to these sizes of a network on the line a whole grading takes about ten seconds of one processor core. Measured: 100 capacitors
+ * in a ladder 12 s, 80 of them 5 s; a ladder of resistors with 200 points 5 s, with 350 points 18 s. Time goes with the cube of either.
+ */
+const LIMITS = { storing: 90, points: 270 } as const;
+/** Networks of batteries alone have no period to run through: 500 points take 2 s. */
+const POINTS_WITHOUT_LINE = 1000;
+
+/** A problem where a powered network of the job has more capacitors and coils, or more points, than are simulated in reasonable time. */
+export function networkTooLarge(model: ChassisModel): Diagnostic | undefined {
+  for (const life of ["restored", "designed"] as const) {
+    for (const { id } of poweredConditions(model)) {
+      const { elements } = model.compile({ life, condition: id, line: "actual" }).network;
+      const onLine = elements.some((element) => element.id === LINE);
+      const storing = elements.filter(({ kind }) => STORING.has(kind)).length;
+      const points = new Set(elements.flatMap(pointsOf)).size;
+      const most = onLine ? LIMITS.points : POINTS_WITHOUT_LINE;
+      if (storing > LIMITS.storing) return problem(model, `${storing} capacitors and coils`, `at most ${LIMITS.storing}`, id);
+      if (points > most) return problem(model, `${points} points`, `at most ${most}`, id);
+    }
+  }
+  return undefined;
+}
+
+const STORING: ReadonlySet<Element["kind"]> = new Set<Element["kind"]>(["capacitor", "inductor", "transformer"]);
+
+function pointsOf(element: Element): string[] {
+  return element.kind === "transformer" ? element.windings.flatMap(({ nodes }) => [...nodes]) : Object.values(element.nodes);
+}
+
+function problem(model: ChassisModel, received: string, expected: string, condition: string): Diagnostic {
+  return {
+    code: "network-too-large",
+    severity: "error",
+    file: model.file,
+    message: `the network is too large to be simulated: ${received} in the condition "${condition}"`,
+    received,
+    expected,
+    help: "write the set as several jobs, one for each supply and what it feeds, with loads for the rest",
+  };
+}
