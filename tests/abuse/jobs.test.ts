@@ -74,7 +74,10 @@ it("brings no bad job further than the reader in a whole grading, and throws at 
     const { files } = filesOf(abuse);
     const read = loadJob(files, dataset);
     const graded = gradeJob(files, dataset, { toolVersion: "0.0.0" });
-    if (!read.ok) expect(graded, abuse.name).toEqual(read);
-    else if (!graded.ok) expect(graded.diagnostics.length, abuse.name).toBeGreaterThan(0);
+    if (!read.ok) {
+      // Beside what the reader found there may be values that nobody can read.
+      expect(graded.ok, abuse.name).toBe(false);
+      if (!graded.ok) expect(graded.diagnostics, abuse.name).toEqual(expect.arrayContaining(read.diagnostics));
+    } else if (!graded.ok) expect(graded.diagnostics.length, abuse.name).toBeGreaterThan(0);
   }
 }, 120_000);

@@ -158,6 +158,17 @@ const bad: readonly (readonly [MarkedKind, string, RegExp, (string | undefined)?
   ["load", "250 V", /neither/],
   ["load", "60 mA 5 k", /both/],
   ["lamp", "6.3 V", /neither/],
+  // A small k is no code letter of IEC 60062, whose K, M and G behind the figures are tolerances: 4K7M is read, 4k7M is not.
+  ["resistor", "4k7M", /two letters/, "4k7 20%"],
+  ["resistor", "4k7K 1W", /two letters/, "4k7 10%"],
+  ["resistor", "10k -1 W", /"-1 W" is negative/, "10k 1 W"],
+  ["capacitor", "10 mfd 450 mV", /less than any capacitor/, "10 mfd 450 V"],
+  ["capacitor", ".05 uF 0.5 V", /less than any capacitor/],
+  ["inductor", "8 H 0 mA", /current of nothing/],
+  ["inductor", "8 H -50 mA", /"-50 mA" is negative/, "8 H 50 mA"],
+  ["load", "-60 mA", /negative/, "60 mA"],
+  ["load", "60 mA at -250 V", /negative/, "60 mA at 250 V"],
+  ["transformer-winding", "6.3 V -3 A", /negative/, "6.3 V 3 A"],
 ];
 
 describe("parseMarking", () => {

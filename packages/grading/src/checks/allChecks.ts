@@ -21,6 +21,7 @@ import { lineCapacitorLeakage } from "./line/line-capacitor-leakage.ts";
 import { lineDischarge } from "./line/line-discharge.ts";
 import { lineFuse } from "./line/line-fuse.ts";
 import { lineVoltage } from "./line/line-voltage.ts";
+import { shortedSource } from "./line/shorted-source.ts";
 import { switchCurrent } from "./line/switch-current.ts";
 import { transformerlessChassis } from "./line/transformerless-chassis.ts";
 import { publishedAgainstComputed } from "./readings/published-against-computed.ts";
@@ -75,6 +76,7 @@ export const allChecks: readonly Check[] = [
   lineDischarge,
   lineFuse,
   lineVoltage,
+  shortedSource,
   switchCurrent,
   transformerlessChassis,
   publishedAgainstComputed,

@@ -34,6 +34,7 @@ export function compile(
   const origins = new Map<string, ElementOrigin>();
   const uncertain: Uncertain[] = [];
   const notes: string[] = [];
+  const shorted: { part: string; point: string }[] = [];
   const sink: ElementSink = {
     point: (name) => wires.find(name),
     add(element, part, aspect = "main") {
@@ -45,6 +46,7 @@ export function compile(
         element.nodes[0] === element.nodes[1]
       ) {
         notes.push(`${part}: both leads are on ${element.nodes[0]}; it has no effect`);
+        shorted.push({ part, point: String(element.nodes[0]) });
         return;
       }
       elements.push(element);
@@ -79,6 +81,7 @@ export function compile(
     origins,
     uncertain,
     notes,
+    shorted,
     pointOf(point) {
       const name = wires.find(point);
       return touched.has(name) || name === reference ? name : undefined;

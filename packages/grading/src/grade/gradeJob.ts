@@ -55,12 +55,7 @@ export function buildModel(files: JobFiles, dataset: Dataset): Built {
 }
 
 /** What the reader found, and beside it the values that cannot be read, where the job is in shape. */
-function withValueProblems(
-  files: JobFiles,
-  found: readonly Diagnostic[],
-  job: LoadedJob | undefined,
-  dataset: Dataset,
-): Diagnostic[] {
+function withValueProblems(files: JobFiles, found: readonly Diagnostic[], job: LoadedJob | undefined, dataset: Dataset): Diagnostic[] {
   if (job === undefined || found.some(({ code }) => code === "problems-omitted")) return [...found];
   const resolved = resolveJob(job, dataset);
   if (resolved.ok) return [...found];
@@ -147,6 +142,22 @@ function reportOf(
       ...(column === undefined ? {} : { column }),
     })),
   };
+}
+
+function warningLine({ message, file, line, column }: Diagnostic): Report["warnings"][number] {
+  return { message, file, ...(line === undefined ? {} : { line }), ...(column === undefined ? {} : { column }) };
+}
+
+/** Parts whose leads a wire, or a part that is not there, joins: they do nothing, and perhaps nobody meant that. */
+function merged(model: ChassisModel): Report["warnings"] {
+  const { shorted } = model.compile({ life: "restored", condition: "operating", line: "actual" });
+  return shorted.map(({ part, point }) => {
+    const location = model.parts.get(part)?.location;
+    return {
+      message: `both leads of ${part} lie on ${point}, so it has no effect: check what joins them`,
+      ...(location ?? { file: model.file }),
+    };
+  });
 }
 
 /** Checks that could not be made for want of a measurement, one line each. */

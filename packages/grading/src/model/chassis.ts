@@ -93,6 +93,8 @@ export interface CompiledNetwork {
   uncertain: readonly { ref: ParameterRef; minus: number; plus: number; part: string }[];
   /** Ties and other things that the compiler added or left out, in words. */
   notes: readonly string[];
+  /** Parts that do nothing because both their leads lie on one point. */
+  shorted: readonly { part: string; point: string }[];
   /** The network's name of a point: points joined by wires share one. Undefined when nothing in this situation touches it. */
   pointOf(point: string): string | undefined;
 }

@@ -66,3 +66,27 @@ describe("the line", () => {
     expect(() => lineOf(line)).toThrow("value-out-of-range");
   });
 });
+
+describe("limits of the line", () => {
+  it.each([
+    [{ lowVolts: "125 V", highVolts: "110 V" }, "lowest line voltage is above the highest (125 V)"],
+    [{ lowVolts: "118 V", actualVolts: "115 V" }, "lowest line voltage is above the actual one (118 V)"],
+    [{ highVolts: "118 V", actualVolts: "121 V" }, "highest line voltage is below the actual one (118 V)"],
+  ])("that contradict what is written beside them are refused: %o", (limits, told) => {
+    expect(() => lineOf({ designVolts: "117 V", hertz: 60, ...limits })).toThrow(`line-volts-order: the ${told}`);
+  });
+
+  it("hold the assumed actual voltage where none is written", () => {
+    expect(lineOf({ designVolts: "117 V", hertz: 60, highVolts: "118 V" })).toMatchObject({ actualVolts: 118, highVolts: 118 });
+    expect(lineOf({ designVolts: "117 V", hertz: 60, lowVolts: "122 V", highVolts: "128 V" })).toMatchObject({
+      actualVolts: 122,
+      lowVolts: 122,
+      highVolts: 128,
+    });
+  });
+
+  it("may equal the actual voltage", () => {
+    const level = { designVolts: "117 V", actualVolts: "117 V", lowVolts: "117 V", highVolts: "117 V", hertz: 60 } as const;
+    expect(lineOf(level)).toMatchObject({ lowVolts: 117, actualVolts: 117, highVolts: 117 });
+  });
+});

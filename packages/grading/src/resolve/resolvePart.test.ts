@@ -214,3 +214,43 @@ describe("a part of a stage", () => {
 it("a part of which nothing is known is a problem of the job", () => {
   expect(() => part({})).toThrow("value-missing: nothing says what X1 (resistor) is");
 });
+
+describe("what contradicts itself or cannot be", () => {
+  it("is a part both taken out and fitted", () => {
+    expect(() => resistor({ removed: true, fitted: "470 ohm" })).toThrow("fitted-and-removed: X1 is both taken out and fitted");
+  });
+
+  it.each(["-10 %", "900 %", -0.1, 201])("is an emission of %s", (emission) => {
+    expect(() => part({ kind: "tube", type: "6J5", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } })).toThrow(
+      "value-out-of-range: emission is",
+    );
+  });
+
+  // common-practice: testers show strong new tubes somewhat above 100 %.
+  it.each([
+    ["80 %", 0.8],
+    [120, 1.2],
+    [0.9, 0.9],
+  ])("is not an emission of %s", (emission, share) => {
+    const tube = part({ kind: "tube", type: "6J5", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } });
+    expect(tube.measured?.emission).toBeCloseTo(share, 12);
+  });
+});
+
+describe("a number without unit on a filter capacitor", () => {
+  // common-practice: electrolytics are marked in microfarad, and nothing else is.
+  it.each(["reservoir", "filterCapacitor", "outputCapacitor", "cathodeBypass"])("is microfarads: %s", (role) => {
+    const filter = capacitor({ role, marked: "20", measured: { value: "17" }, foundMarked: "16" });
+    expect(filter.lives.designed.main?.value).toBeCloseTo(20e-6, 15);
+    expect(filter.measured?.value).toBeCloseTo(17e-6, 15);
+  });
+
+  it("measured on an electrolytic by its marking, or on what was fitted, is microfarads too", () => {
+    const filter = capacitor({ measured: { value: "17" }, fitted: { marked: "22 uF 450 V", measured: { value: 21.5 } } });
+    expect([filter.measured?.value, filter.fittedMeasured?.value]).toEqual([17e-6, 21.5e-6]);
+  });
+
+  it("is picofarads on any other capacitor", () => {
+    expect(capacitor({ marked: "20 pF mica", measured: { value: "21" } }).measured?.value).toBeCloseTo(21e-12, 20);
+  });
+});

@@ -1,6 +1,6 @@
 import type { Element } from "@underchassis/calc";
-import { LINE } from "../compile/compile.ts";
 import { poweredConditions } from "../checks/shared/stress.ts";
+import { LINE } from "../compile/compile.ts";
 import type { ChassisModel, Diagnostic } from "../model/index.ts";
 
 /**

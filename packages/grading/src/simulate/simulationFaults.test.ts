@@ -56,6 +56,26 @@ it("names a line that a wire shorts", () => {
   expect(`${fault?.received} ${fault?.message}`).toContain("line");
 });
 
+it("names the wires that short a source as designed, and nothing else", () => {
+  const [fault, ...rest] = faults(
+    battery,
+    bleeder,
+    '  { "name": "J1", "kind": "wire", "between": ["B+", "tag"] }',
+    '  { "name": "J2", "kind": "wire", "between": ["tag", "chassis"] }',
+    '  { "name": "J3", "kind": "wire", "between": ["B+", "elsewhere"] }',
+  );
+  expect(rest).toEqual([]);
+  expect(fault).toMatchObject({ code: "circuit-source-loop", received: "J1, J2", line: 4, column: 3 });
+});
+
+it("does not hold a short that was found on the chassis against the job", () => {
+  const found = (from: string, to: string, wrong: string) =>
+    `  { "name": "J1", "kind": "wire", "between": ["${from}", "${to}"], "foundBetween": ["${from}", "${wrong}"] }`;
+  expect(faults(battery, bleeder, found("B+", "plate", "chassis"), part("R2", "resistor", "plate", "chassis", "1 kohm"))).toEqual([]);
+  const lamp = part("R1", "resistor", "a", "line neutral", "1 kohm");
+  expect(faults(found("line hot", "a", "line neutral"), lamp)).toEqual([]);
+});
+
 it("names a load that nothing feeds", () => {
   const [fault] = faults(
     battery,

@@ -22,7 +22,7 @@ export const amplifierOperatingPoint: Check = {
   run(model) {
     return judgedLives(model).flatMap((life) =>
       tubesIn(model, life)
-        .filter(({ state }) => !isPowerTube(model, state))
+        .filter(({ state }) => !isPowerTube(model, state) && !biasesItself(model, state))
         .flatMap((tube) => {
           const load = plateLoad(model, life, tube.state);
           const work = workOf(model, life, tube, "actual").find(({ condition }) => model.conditions.get(condition)?.like === "operating");
@@ -35,6 +35,14 @@ export const amplifierOperatingPoint: Check = {
 interface Load {
   part: Part;
   supply: string;
+}
+
+/**
+ * A tube whose cathode lies at the reference makes its bias from its own grid current through megohms. That hangs on the tube's contact
+ * potential, which no published model gives: its operating point is not judged.
+ */
+function biasesItself(model: ChassisModel, { pins }: PartState): boolean {
+  return pins.cathode === model.reference;
 }
 
 /** The resistor that feeds the plate: the one called so, else the only one from the plate that does not end at the cathode, grid or reference. */

@@ -83,7 +83,9 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
       other === entry || (Number.isFinite(entry.ohms) && Number.isFinite(other.ohms) && other.through().some((id) => path.includes(id))),
   );
   const energy = together.reduce((sum, other) => sum + other.joules, 0);
-  const dangerous = energy >= LETHAL_JOULES || (entry.volts > SHOCK_VOLTS && energy >= SHOCK_JOULES);
+  // Sets were made without a bleeder, and warm tubes discharge them: below what may kill it is a matter of care, not of the next step.
+  const dangerous = energy >= LETHAL_JOULES;
+  const shocking = entry.volts > SHOCK_VOLTS && energy >= SHOCK_JOULES;
   // t = R C ln(V / 60 V) within half the limit; the resistor's heat at the highest voltage, doubled.
   const total = together.reduce((sum, other) => sum + other.farads, 0);
   const wanted = roundDown(LIMIT_SECONDS / 2 / (total * Math.log(entry.volts / LOW_VOLTS)));
@@ -107,7 +109,9 @@ function late(check: Check, model: ChassisModel, life: Life, entry: Stored, all:
     ],
     why: dangerous
       ? "That charge can kill, with the plug out, long after switching off."
-      : "The charge is small but makes a hand jump into something worse.",
+      : shocking
+        ? "A violent shock waits there, with the plug out, whenever the tubes were cold or out."
+        : "The charge is small but makes a hand jump into something worse.",
     action: `Treat it as live: discharge it through 10 kohm 10 W on insulated clips, meter it, then short it. Fit about ${ohms(wanted)} ${watts(rating)} across ${name}${path.length > 0 ? "" : " (with the tubes in and warm it discharges faster; do not count on that)"}.`,
     ...(dangerous ? { holds: "full-line" as const } : {}),
     order: [{ what: bleeder(wanted, rating), quantity: 1, for: name, why: "bleeder" }],

@@ -7,7 +7,7 @@ import { type WindingCurrent, windingCurrent } from "./windingCurrent.ts";
 import { FUSE_AMPS, nextRating } from "./words.ts";
 
 /** Beyond this multiple of a rating nothing but a fault explains the load. common-practice. */
-export const FAULT_LOAD = 2.5;
+const FAULT_LOAD = 2.5;
 /** A winding that keeps less of its voltage than this is shorted; the worst of honest loads leave four fifths. from-memory. */
 export const LEAST_HELD = 0.5;
 /** Into capacitors a half with rectifiers carries more RMS than direct current: up to 2 to 3 times. from-memory. */

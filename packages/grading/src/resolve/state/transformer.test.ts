@@ -6,8 +6,9 @@ import { datasetWith, templateOf } from "../../testing/stageTemplate.ts";
 type Written = { between?: string[]; marked: string; measured?: string; openVolts?: string };
 
 function winding(id: string, { between = ["a", "b"], ...rest }: Written): WindingSpec {
-  const windings = { [id]: { between, ...rest } } as never;
-  return modelOf({ parts: [{ name: "T1", kind: "transformer", windings }] }).parts.get("T1")!.lives.designed.windings![0]!;
+  const windings = { primary: { between: ["line hot", "line neutral"], marked: "117 V" }, [id]: { between, ...rest } } as never;
+  const { designed } = modelOf({ parts: [{ name: "T1", kind: "transformer", windings }] }).parts.get("T1")!.lives;
+  return designed.windings!.find((spec) => spec.id === id)!;
 }
 
 describe("a winding", () => {
@@ -62,5 +63,26 @@ describe("a winding", () => {
       ).parts.get("s.t")!.lives.designed.windings![0]!;
     expect(spec()).toMatchObject({ ohms: 333, ohmsFrom: "typical" });
     expect(spec({ hv: { marked: "300 V 100 mA" } })).toMatchObject({ ohms: (0.045 * 300) / 0.1, ohmsFrom: "default" });
+  });
+});
+
+describe("a transformer without a winding called primary", () => {
+  const named = (...ids: string[]) =>
+    modelOf({
+      parts: [
+        {
+          name: "T1",
+          kind: "transformer",
+          windings: Object.fromEntries(ids.map((id) => [id, { between: [`${id} a`, `${id} b`], marked: "117 V" }])) as never,
+        },
+      ],
+    });
+
+  it.each([[["hv", "pri"]], [["prim", "hv"]], [["p", "heater"]], [["hv"]], [["primry", "hv"]]])("is refused: %j", (ids) => {
+    expect(() => named(...ids)).toThrow(/^transformer-primary-missing: T1 has no winding called primary/);
+  });
+
+  it("is told from one whose primary goes by a longer name", () => {
+    expect(named("primary-upper", "hv").parts.get("T1")!.lives.designed.windings).toHaveLength(2);
   });
 });
