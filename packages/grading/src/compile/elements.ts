@@ -116,7 +116,10 @@ function addInductor(sink: ElementSink, part: Part, state: PartState): void {
   const nodes = pair(sink, state);
   if (nodes === undefined || state.main === undefined) return;
   const short = shorted(state);
-  if (short !== undefined) return addSmall(sink, part, state, short);
+  if (short !== undefined) {
+    addSmall(sink, part, state, short);
+    return;
+  }
   sink.add(
     { kind: "inductor", id: part.id, nodes, henries: state.main.value, ...(state.dcr === undefined ? {} : { dcrOhms: state.dcr.value }) },
     part.id,

@@ -5,7 +5,7 @@ import { MEANINGS } from "../clearance/meanings.ts";
 import type { JobFiles, LoadedJob } from "../job/loadedJob.ts";
 import { loadJob } from "../job/loadJob.ts";
 import { orderDiagnostics } from "../job/orderDiagnostics.ts";
-import { type ChassisModel, CLEARANCES, type Diagnostic, type Finding, SEVERITIES } from "../model/index.ts";
+import { type ChassisModel, CLEARANCES, type Diagnostic, SEVERITIES } from "../model/index.ts";
 import { resolveJob } from "../resolve/resolveJob.ts";
 import { networkTooLarge } from "../simulate/networkTooLarge.ts";
 import { simulationFaults } from "../simulate/simulationFaults.ts";
@@ -135,12 +135,7 @@ function reportOf(
       findings,
       cautions.map(({ id }) => id),
     ),
-    warnings: warnings.map(({ message, file, line, column }) => ({
-      message,
-      file,
-      ...(line === undefined ? {} : { line }),
-      ...(column === undefined ? {} : { column }),
-    })),
+    warnings: [...warnings.map(warningLine), ...merged(model)],
   };
 }
 

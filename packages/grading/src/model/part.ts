@@ -1,4 +1,4 @@
-import type { Element, Marking, PentodeParameters, Tolerance, TriodeParameters } from "@underchassis/calc";
+import type { Marking, PentodeParameters, Tolerance, TriodeParameters } from "@underchassis/calc";
 import type { Location } from "./finding.ts";
 
 /**
