@@ -62,5 +62,7 @@ function jobCase(circuit: JobCircuit, model: ChassisModel, condition: JobCase["c
 
 export const JOB_CASES: readonly JobCase[] = JOB_CIRCUITS.flatMap((circuit) => {
   const model = jobModel(asTemplate(circuit));
-  return [jobCase(circuit, model, "operating"), jobCase(circuit, model, "tubes-out")];
+  // Heaters in series: with the tubes out nothing has power.
+  const conditions = (["operating", "tubes-out"] as const).filter((id) => model.conditions.get(id)?.powered);
+  return conditions.map((condition) => jobCase(circuit, model, condition));
 });
