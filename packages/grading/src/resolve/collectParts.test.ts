@@ -93,7 +93,9 @@ describe("parts of a stage", () => {
         .lives.designed.windings!.map(({ id }) => id);
     expect(ids()).toEqual(["primary"]);
     expect(ids({ parts: { heaters: { windings: { lamp: {} } } } })).toEqual(["primary", "lamp"]);
-    expect(ids({ parts: { heaters: { windings: { lamp: { marked: "6.3 V" }, primary: { absent: true } } } } })).toEqual(["lamp"]);
+    expect(() => ids({ parts: { heaters: { windings: { lamp: { marked: "6.3 V" }, primary: { absent: true } } } } })).toThrow(
+      "transformer-primary-missing",
+    );
   });
 });
 

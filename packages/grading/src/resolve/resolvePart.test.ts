@@ -221,7 +221,7 @@ describe("what contradicts itself or cannot be", () => {
   });
 
   it.each(["-10 %", "900 %", -0.1, 201])("is an emission of %s", (emission) => {
-    expect(() => part({ kind: "tube", type: "6J5", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } })).toThrow(
+    expect(() => part({ kind: "tube", type: "6V6GT", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } })).toThrow(
       "value-out-of-range: emission is",
     );
   });
@@ -232,7 +232,7 @@ describe("what contradicts itself or cannot be", () => {
     [120, 1.2],
     [0.9, 0.9],
   ])("is not an emission of %s", (emission, share) => {
-    const tube = part({ kind: "tube", type: "6J5", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } });
+    const tube = part({ kind: "tube", type: "6V6GT", measured: { emission }, pins: { plate: "a", cathode: "b", grid: "b" } });
     expect(tube.measured?.emission).toBeCloseTo(share, 12);
   });
 });

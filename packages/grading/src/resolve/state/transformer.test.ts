@@ -52,7 +52,10 @@ describe("a winding", () => {
           role: "t",
           title: "t",
           kind: "transformer",
-          windings: { hv: { between: ["supply", "return"], typical: "250 V 50 mA", ohms: 333 } },
+          windings: {
+            hv: { between: ["supply", "return"], typical: "250 V 50 mA", ohms: 333 },
+            primary: { between: ["supply", "return"], typical: "117 V", ohms: 8 },
+          },
         },
       ],
     });
