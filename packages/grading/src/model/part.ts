@@ -1,4 +1,5 @@
 import type { Marking, PentodeParameters, Tolerance, TriodeParameters } from "@underchassis/calc";
+import type { JobKind } from "@underchassis/dataset";
 import type { Location } from "./finding.ts";
 
 /**
@@ -8,25 +9,8 @@ import type { Location } from "./finding.ts";
 export const LIVES = ["designed", "found", "restored", "planned"] as const;
 export type Life = (typeof LIVES)[number];
 
-export type PartKind =
-  | "resistor"
-  | "potentiometer"
-  | "capacitor"
-  | "inductor"
-  | "transformer"
-  | "rectifier"
-  | "zener"
-  | "tube"
-  | "regulator-tube"
-  | "fuse"
-  | "breaker"
-  | "switch"
-  | "thermistor"
-  | "lamp"
-  | "cord"
-  | "wire"
-  | "load"
-  | "battery";
+/** What a part is, as the job format names it. */
+export type PartKind = JobKind;
 
 /** A figure of a part: its value, how far it may be off, and whether a meter said so. */
 export interface Valued {

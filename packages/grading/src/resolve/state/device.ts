@@ -1,5 +1,5 @@
 import type { TubeRecord } from "@underchassis/dataset";
-import { closest } from "../../closest.ts";
+import { nearestOf } from "../../job/nearest.ts";
 import type { DeviceLimits, PartState } from "../../model/index.ts";
 import type { ResolveContext } from "../context.ts";
 import { SELENIUM_KNEE_VOLTS, SELENIUM_PLATE_VOLTS_AT_RATED, SELENIUM_RMS_VOLTS_PER_PLATE, SILICON } from "../defaults.ts";
@@ -15,7 +15,7 @@ export function describeDevice(context: ResolveContext, d: Description): Describ
   const tube = context.dataset.tubes.get(named.trim().toUpperCase());
   if (tube !== undefined) return describeTube(context, d, tube);
   if (d.kind === "rectifier") return describeSolidState(context, d, named);
-  const nearest = closest(named.trim().toUpperCase(), [...context.dataset.tubes.keys()]);
+  const nearest = nearestOf(named.trim().toUpperCase(), [...context.dataset.tubes.keys()]);
   context.problem(d.path, "tube-unknown", `no tube of this type in the dataset`, {
     received: named,
     expected: "a tube type of the dataset",
@@ -124,7 +124,7 @@ function describeSolidState(context: ResolveContext, d: Description, named: stri
     ...context.dataset.tubes.keys(),
     ...(context.dataset.tables.get("diodes") ?? []).map((candidate) => candidate.class ?? ""),
   ];
-  const nearest = closest(named.trim().toUpperCase(), known);
+  const nearest = nearestOf(named.trim().toUpperCase(), known);
   context.problem(d.path, "rectifier-unknown", "this rectifier is neither a tube of the dataset nor a known diode class", {
     received: named,
     expected: 'a tube type (5Y3GT), a diode class (1N4007), or ratings in words ("silicon 1000 V 1 A", "selenium 130 V 100 mA")',
