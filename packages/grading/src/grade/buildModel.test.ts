@@ -88,9 +88,25 @@ const sizeOf = (rest: string) => {
 
 it("refuses networks that would be simulated for minutes, and says how large they are and may be", () => {
   expect(sizeOf(ladder(130, 121))).toEqual([{ received: "121 capacitors and coils", expected: expect.stringMatching(/^at most \d+$/) }]);
+  // A ladder of n steps has n points of its own, and the line's two and the chassis.
   expect(sizeOf(ladder(400, 0))).toEqual([
-    { received: expect.stringMatching(/^40\d points$/), expected: expect.stringMatching(/^at most \d+$/) },
+    { received: "403 points with 0 capacitors and coils", expected: "at most 270 points with 0 capacitors and coils" },
   ]);
+});
+
+it("allows the fewer points the more capacitors there are", () => {
+  expect(sizeOf(ladder(170, 60))).toEqual([
+    { received: "173 points with 60 capacitors and coils", expected: expect.stringMatching(/^at most \d+ points/) },
+  ]);
+  expect(sizeOf(ladder(170, 5))).toEqual([]);
+});
+
+it("refuses no ladder on a battery for a size that the line would make slow", () => {
+  expect(
+    sizeOf(
+      `${ladder(300, 0, "B+").replace('"parts": [', '"parts": [{ "name": "BT", "kind": "battery", "between": ["B+", "chassis"], "marked": "90 V" },\n')}`,
+    ),
+  ).toEqual([]);
 });
 
 it("takes networks of the size of a large receiver", () => {

@@ -4,10 +4,11 @@ import { LINE } from "../compile/compile.ts";
 import type { ChassisModel, Diagnostic } from "../model/index.ts";
 
 /**
- * Up to these sizes of a network on the line a whole grading takes about ten seconds of one processor core. Measured: 100 capacitors
- * in a ladder 12 s, 80 of them 5 s; a ladder of resistors with 200 points 5 s, with 350 points 18 s. Time goes with the cube of either.
+ * Up to these sizes of a network on the line a whole grading takes about ten seconds of one processor core. Time goes with capacitors
+ * and coils (transformers among them) times the square of the points; `work` is that product. Measured on ladders beyond the limit:
+ * 61 of them and 164 points 15 s, 31 and 234 19 s, 89 and 262 92 s.
  */
-const LIMITS = { storing: 90, points: 270 } as const;
+const LIMITS = { storing: 90, points: 270, work: 750_000 } as const;
 /** Networks of batteries alone have no period to run through: 500 points take 2 s. */
 const POINTS_WITHOUT_LINE = 1000;
 
@@ -19,12 +20,20 @@ export function networkTooLarge(model: ChassisModel): Diagnostic | undefined {
       const onLine = elements.some((element) => element.id === LINE);
       const storing = elements.filter(({ kind }) => STORING.has(kind)).length;
       const points = new Set(elements.flatMap(pointsOf)).size;
-      const most = onLine ? LIMITS.points : POINTS_WITHOUT_LINE;
+      const most = onLine ? mostPoints(storing) : POINTS_WITHOUT_LINE;
       if (storing > LIMITS.storing) return problem(model, `${storing} capacitors and coils`, `at most ${LIMITS.storing}`, id);
-      if (points > most) return problem(model, `${points} points`, `at most ${most}`, id);
+      if (points > most) {
+        const beside = onLine ? ` with ${storing} capacitors and coils` : "";
+        return problem(model, `${points} points${beside}`, `at most ${most} points${beside}`, id);
+      }
     }
   }
   return undefined;
+}
+
+/** How many points a network on the line may have beside so many capacitors and coils. */
+function mostPoints(storing: number): number {
+  return Math.min(LIMITS.points, Math.floor(Math.sqrt(LIMITS.work / Math.max(1, storing))));
 }
 
 const STORING: ReadonlySet<Element["kind"]> = new Set<Element["kind"]>(["capacitor", "inductor", "transformer"]);
