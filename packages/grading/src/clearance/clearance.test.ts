@@ -28,7 +28,7 @@ describe("clearance", () => {
 
   it("is not handed back with a part to replace, nor with a check that broke down", () => {
     expect(clearanceOf([finding("replace")])).toMatchObject({ level: "full-line", holds: [{ step: "service", finding: 0 }] });
-    expect(clearanceOf([finding("good")], ["Ripple: the check could not be run"])).toMatchObject({
+    expect(clearanceOf([finding("good")], [{ step: "service", reason: "Ripple: the check could not be run" }])).toMatchObject({
       level: "full-line",
       holds: [{ step: "service", reason: "Ripple: the check could not be run", finding: -1 }],
     });

@@ -21,16 +21,16 @@ export interface Clearance {
  * A job in which no check found anything to look at, good or bad, clears nothing.
  *
  * @param findings worst first
- * @param unrun what could not be looked at because a check broke down: nothing is handed back on that
+ * @param unseen what could not be looked at, and the lowest step that must not be taken unseen
  */
-export function clearanceOf(findings: readonly Finding[], unrun: readonly string[] = []): Clearance {
+export function clearanceOf(findings: readonly Finding[], unseen: readonly Pick<Hold, "step" | "reason">[] = []): Clearance {
   if (findings.length === 0) return { level: "none", next: "current-limited", holds: [] };
   const holds = findings.flatMap((finding, index): Hold[] => {
     if (finding.life === "planned" || finding.severity === "good") return [];
     const step = finding.holds ?? DEFAULT_HOLD[finding.severity];
     return step === undefined ? [] : [{ step, reason: finding.title, finding: index }];
   });
-  for (const reason of unrun) holds.push({ step: "service", reason, finding: -1 });
+  for (const hold of unseen) holds.push({ ...hold, finding: -1 });
   const rank = (step: ClearanceLevel) => CLEARANCES.indexOf(step);
   holds.sort((a, b) => rank(a.step) - rank(b.step) || a.finding - b.finding);
   const lowest = holds[0]?.step;

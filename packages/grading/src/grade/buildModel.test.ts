@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import type { JobFiles } from "../job/loadedJob.ts";
 import { smallDataset } from "../testing/smallDataset.ts";
-import { buildModel } from "./gradeJob.ts";
+import { buildModel, gradeJob } from "./gradeJob.ts";
 
 const HEAD = '{ "format": 1, "title": "t", "chassis": { "line": { "designVolts": "117 V", "hertz": 60 } },';
 const build = (rest: string, tables: Partial<JobFiles> = {}) =>
@@ -111,4 +111,24 @@ it("refuses no ladder on a battery for a size that the line would make slow", ()
 
 it("takes networks of the size of a large receiver", () => {
   expect(sizeOf(ladder(60, 40))).toEqual([]);
+});
+
+it("clears no power for parts that nothing feeds: no voltage could be computed", () => {
+  const graded = gradeJob(
+    {
+      job: {
+        name: "job.json",
+        text: `${HEAD} "parts": [
+  { "name": "R1", "kind": "resistor", "between": ["a", "chassis"], "marked": "10k 1W", "measured": { "value": "10.1k" } },
+  { "name": "R2", "kind": "resistor", "between": ["a", "chassis"], "marked": "10k 1W", "measured": { "value": "10.1k" } }] }`,
+      },
+    },
+    smallDataset(),
+    { toolVersion: "0.1.0" },
+  );
+  expect(graded.ok && graded.report.clearance).toMatchObject({
+    level: "none",
+    next: "current-limited",
+    holds: [{ step: "current-limited", finding: -1, reason: expect.stringContaining("nothing in this job reaches the line") }],
+  });
 });

@@ -77,10 +77,12 @@ function reportOf(
   const runs = runChecks(model, allChecks);
   const findings = sortFindings(withoutEchoes(runs.flatMap((run) => run.findings)));
   const failed = runs.filter((run) => run.failure !== undefined);
-  const clearance = clearanceOf(
-    findings,
-    failed.map((run) => `${run.check.title}: the check could not be run`),
-  );
+  const clearance = clearanceOf(findings, [
+    ...warnings
+      .filter(({ code }) => code === "source-missing")
+      .map(({ message }) => ({ step: "current-limited" as const, reason: message })),
+    ...failed.map((run) => ({ step: "service" as const, reason: `${run.check.title}: the check could not be run` })),
+  ]);
   const next = nextSteps(model, findings, clearance);
   const cautions = cautionLines(model, findings, next);
   return {
