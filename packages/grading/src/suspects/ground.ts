@@ -1,0 +1,176 @@
+import { type Element, type Network, type Probe, sensitivities, type SteadyState, solveSteady } from "@underchassis/calc";
+import type { ChassisModel, CompiledNetwork, Life } from "../model/index.ts";
+import { atRest, restingOf } from "./atRest.ts";
+import { coldTransfer, ohmsOf, pointIndex, shareOf } from "./coldTransfer.ts";
+import { type Observable, scaled, scaleSlope, situationKey } from "./observable.ts";
+
+/** One condition and line voltage that something is read in: its network, and its steady state when it has power. */
+export interface Situation {
+  key: string;
+  compiled: CompiledNetwork;
+  network: Network;
+  steady?: SteadyState;
+  /** Which of the observables are read here. */
+  indices: readonly number[];
+}
+
+/** What the healthy chassis should show, and how every reading hangs on every value that may be off. */
+export interface Ground {
+  observables: readonly Observable[];
+  situations: readonly Situation[];
+  /** Reading as the meter shows it, on its scale; NaN where it cannot be computed. */
+  nominal: Float64Array;
+  /** What the meter's own resistance makes of the reading, as a factor. */
+  loading: Float64Array;
+  /** Row-major [observable][parameter]: change of the scaled reading for one standard deviation of each value. */
+  slopes: Float64Array;
+  parameters: readonly { key: string; part: string; deviation: number }[];
+  /** Largest direct voltage of the chassis: what "small" is measured against. */
+  volts: number;
+}
+
+/** Steps a period for slopes and first looks. */
+export const COARSE = { stepsPerPeriod: 48, tolerance: 3e-4, islands: "tie" } as const;
+export const FINE = { stepsPerPeriod: 96, tolerance: 2e-5, islands: "tie" } as const;
+/** Resistance of test voltmeters that show how stiff a point is, in ohms; far above anything in a set. */
+const TEST_OHMS = 1e12;
+
+/**
+ * Simulates the chassis in every situation that an observable needs.
+ *
+ * @param fault an edit of every network, for the ground that a suspect would stand on
+ * @param wanted which observables are needed; all unless given
+ * @throws CircuitError where a network has no solution
+ */
+export function lay(
+  model: ChassisModel,
+  life: Life,
+  observables: readonly Observable[],
+  { fault, wanted }: { fault?: (network: Network) => Network | undefined; wanted?: ReadonlySet<number> } = {},
+): Ground {
+  const situations = situationsOf(model, life, observables, fault, wanted);
+  const keys = new Map<string, number>();
+  const parameters: Ground["parameters"][number][] = [];
+  for (const { compiled, key } of situations) {
+    for (const { ref, minus, plus, part } of compiled.uncertain) {
+      const name = parameterKey(ref.element, ref.parameter, part === "line" ? key : "");
+      if (keys.has(name)) continue;
+      keys.set(name, parameters.length);
+      parameters.push({ key: name, part, deviation: (minus + plus) / 2 / Math.sqrt(3) });
+    }
+  }
+  const width = parameters.length;
+  const ground: Ground = {
+    observables,
+    situations,
+    nominal: new Float64Array(observables.length).fill(Number.NaN),
+    loading: new Float64Array(observables.length).fill(1),
+    slopes: new Float64Array(observables.length * width),
+    parameters,
+    volts: Math.max(1, ...situations.flatMap(({ steady }) => (steady === undefined ? [] : [...steady.points.values()].map(({ meanVolts }) => Math.abs(meanVolts))))),
+  };
+  for (const situation of situations) {
+    const columns = situation.compiled.uncertain.map(({ ref, part }) => keys.get(parameterKey(ref.element, ref.parameter, part === "line" ? situation.key : "")) ?? 0);
+    if (situation.steady === undefined) layOhms(ground, situation, columns, width);
+    else layPowered(ground, situation, situation.steady, columns, width, model.line.hertz);
+  }
+  return ground;
+}
+
+const parameterKey = (element: string, parameter: string, situation: string): string => `${element}|${parameter}|${situation}`;
+
+function situationsOf(
+  model: ChassisModel,
+  life: Life,
+  observables: readonly Observable[],
+  fault: ((network: Network) => Network | undefined) | undefined,
+  wanted: ReadonlySet<number> | undefined,
+): Situation[] {
+  const byKey = new Map<string, number[]>();
+  for (const [index, observable] of observables.entries()) {
+    if (wanted?.has(index) === false) continue;
+    const key = situationKey(observable);
+    byKey.set(key, [...(byKey.get(key) ?? []), index]);
+  }
+  return [...byKey].flatMap(([key, indices]): Situation[] => {
+    const first = observables[indices[0] ?? 0];
+    if (first === undefined) return [];
+    const compiled = model.compile({ life, condition: first.condition, line: first.lineVolts ?? "actual" });
+    const network = (fault === undefined ? undefined : fault(compiled.network)) ?? compiled.network;
+    const powered = model.conditions.get(first.condition)?.powered === true;
+    if (!powered) return [{ key, compiled, network: atRest(network), indices }];
+    const steady = solveSteady(network, { ...FINE, hertz: model.line.hertz });
+    return [{ key, compiled, network, steady, indices }];
+  });
+}
+
+function layOhms(ground: Ground, { compiled, network, indices }: Situation, columns: readonly number[], width: number): void {
+  const index = pointIndex(network);
+  const transfer = coldTransfer(network, index);
+  const resistances = restingOf(compiled, network);
+  for (const k of indices) {
+    const { at, to, quantity } = ground.observables[k]!;
+    const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
+    if (from === undefined || other === undefined || quantity !== "ohms") continue;
+    const ohms = ohmsOf(network, index, transfer, from, other);
+    ground.nominal[k] = scaled(quantity, ohms);
+    const slope = scaleSlope(quantity, ohms);
+    if (slope === 0) continue;
+    for (const [j, resistance] of resistances.entries()) {
+      if (resistance === undefined) continue;
+      const column = columns[j] ?? 0;
+      const share = shareOf(index, transfer, from, other, resistance.nodes) / resistance.ohms;
+      // dR / d ln r = r (i / I)^2 (Cohn, Proc. IRE 38, 1950).
+      ground.slopes[k * width + column] = resistance.ohms * share ** 2 * slope * (ground.parameters[column]?.deviation ?? 0);
+    }
+  }
+}
+
+function layPowered(ground: Ground, situation: Situation, steady: SteadyState, columns: readonly number[], width: number, hertz: number): void {
+  const { compiled, network } = situation;
+  const wanted = situation.indices.flatMap((index) => {
+    const probe = probeOf(compiled, ground.observables[index]!);
+    return probe === undefined ? [] : [{ index, probe }];
+  });
+  const meters: Element[] = wanted.flatMap(({ index, probe }) =>
+    "from" in probe ? [{ kind: "voltmeter" as const, id: `test ${index}`, nodes: [probe.from, probe.to] as const, ohms: TEST_OHMS }] : [],
+  );
+  const present = new Set(network.elements.map(({ id }) => id));
+  const known = compiled.uncertain.map(({ ref }, k) => ({ ref, column: columns[k] ?? 0 })).filter(({ ref }) => has(network, present, ref));
+  const tested: Network = { ...network, elements: [...network.elements, ...meters] };
+  const solved = solveSteady(tested, { ...COARSE, hertz, warmStart: steady });
+  const parameters = [...known.map(({ ref }) => ref), ...meters.map(({ id }) => ({ element: id, parameter: "ohms" }))];
+  const { matrix } = sensitivities(tested, wanted.map(({ probe }) => probe), parameters, solved);
+  const columnOfMeter = new Map(meters.map(({ id }, k) => [id, known.length + k]));
+  for (const [row, { index, probe }] of wanted.entries()) {
+    const observable = ground.observables[index]!;
+    const value = steady.read(probe);
+    const meter = columnOfMeter.get(`test ${index}`);
+    const stiffness = meter === undefined || value === 0 ? 0 : Math.max(0, ((matrix[row * parameters.length + meter] ?? 0) / value) * TEST_OHMS);
+    const loading = 1 / (1 + stiffness / observable.meterOhms);
+    ground.loading[index] = loading;
+    ground.nominal[index] = value * loading;
+    for (const [k, { column }] of known.entries())
+      ground.slopes[index * width + column] = (matrix[row * parameters.length + k] ?? 0) * loading * (ground.parameters[column]?.deviation ?? 0);
+  }
+}
+
+/** Whether the parameter is still in a network that a fault has changed. */
+function has(network: Network, present: ReadonlySet<string>, { element, parameter }: { element: string; parameter: string }): boolean {
+  if (!present.has(element)) return false;
+  const found = network.elements.find(({ id }) => id === element);
+  if (found?.kind === "transformer") return found.windings.some(({ id }) => parameter.startsWith(`${id}.`));
+  return found !== undefined && (parameter in found || (parameter === "emission" && (found.kind === "triode" || found.kind === "pentode")));
+}
+
+/** What the engine is asked for; undefined where nothing of the network is there. */
+export function probeOf(compiled: CompiledNetwork, { quantity, at, to }: Observable): Probe | undefined {
+  if (quantity === "ohms") return undefined;
+  if (quantity === "dc-amps" || quantity === "ac-amps") {
+    for (const [id, origin] of compiled.origins)
+      if (origin.part === at && origin.aspect !== "heater") return { quantity: quantity === "dc-amps" ? "dc-amps" : "rms-amps", element: id };
+    return undefined;
+  }
+  const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
+  return from === undefined || other === undefined ? undefined : { quantity, from, to: other };
+}

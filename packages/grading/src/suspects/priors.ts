@@ -1,0 +1,59 @@
+import type { Element } from "@underchassis/calc";
+import type { ChassisModel, Part } from "../model/index.ts";
+import type { FaultKind } from "./fault.ts";
+
+/** How likely each fault is before any reading, as relative odds. */
+export interface Priors {
+  of(kind: FaultKind, part: Part | undefined, element: Element): number;
+  /** All solder bridges of a chassis with so many points together. */
+  bridge(points: number): number;
+}
+
+type Odds = Readonly<Partial<Record<FaultKind, number>>>;
+
+/**
+ * Odds where no failure note speaks, by what the part is. from-memory: repairers' ranking (electrolytics and paper capacitors, tubes,
+ * composition resistors first; wire and iron last). Crude levels are enough (de Kleer 1990).
+ */
+const DEFAULT_ODDS: Readonly<Record<string, Odds>> = {
+  resistor: { open: 4, short: 0.3, "drift-high": 6, "drift-low": 2, "wrong-value": 3, exchanged: 2, "moved-lead": 1.5 },
+  potentiometer: { open: 4, "drift-high": 4, "drift-low": 1, "moved-lead": 1 },
+  capacitor: { open: 2, short: 4, leaky: 5, "lost-capacity": 5, "high-esr": 3, reversed: 2, "wrong-value": 1, exchanged: 1, "moved-lead": 1.5 },
+  inductor: { open: 2, short: 1, "moved-lead": 1 },
+  transformer: { open: 2, "shorted-turns": 2, "moved-lead": 1 },
+  rectifier: { open: 3, short: 3, weak: 5, reversed: 2, "moved-lead": 1 },
+  tube: { dead: 4, weak: 5, gassy: 2, "electrode-short": 2, "moved-lead": 1.5 },
+  "regulator-tube": { open: 3, short: 0.5, reversed: 0.5, "moved-lead": 1 },
+  zener: { open: 2, short: 3, reversed: 1, "moved-lead": 1 },
+  contact: { open: 2, "drift-high": 2, "moved-lead": 0.5 },
+  thermistor: { open: 1, short: 0.5, "moved-lead": 0.3 },
+  lamp: { open: 2, short: 0.3, "moved-lead": 0.3 },
+  line: { "line-voltage": 2 },
+};
+
+/** Parts that stand as contacts in the network. */
+const CONTACTS: ReadonlySet<string> = new Set(["switch", "fuse", "breaker"]);
+
+const WIRING: ReadonlySet<FaultKind> = new Set<FaultKind>(["moved-lead", "exchanged", "reversed", "wrong-value", "bridge"]);
+/** Wiring errors against other faults, by who put the set together. from-memory. */
+const ASSEMBLY: Readonly<Record<ChassisModel["assembly"], number>> = { factory: 0.4, unknown: 1, kit: 2.5, home: 2.5 };
+/** A fault of wiring that the assembler made and nobody found may also be the last repairer's. */
+const BRIDGES = 2;
+/**
+ * Odds are drawn together, since nobody has counted them: a fault that notes call ten times as common gets about three times the odds.
+ */
+const TEMPER = 0.5;
+
+/** Priors of a chassis: the failure notes of the dataset where they speak of such a part and fault, else the odds above. */
+export function priorsOf(model: ChassisModel): Priors {
+  const wiring = ASSEMBLY[model.assembly];
+  const weigh = (kind: FaultKind, odds: number) => (odds <= 0 ? 0 : odds ** TEMPER * (WIRING.has(kind) ? wiring : 1));
+  return {
+    of(kind, part, element) {
+      const what = part === undefined ? "line" : CONTACTS.has(part.kind) ? "contact" : part.kind;
+      const known = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
+      return weigh(kind, known);
+    },
+    bridge: () => weigh("bridge", BRIDGES),
+  };
+}
