@@ -1,8 +1,9 @@
+export { type ChangedOptions, type ChangedSolver, changedSolver } from "./changed/changed-solver.ts";
 export type { Complex } from "./complex-lu.ts";
 export { type DischargeOptions, type DischargeResult, discharge } from "./discharge.ts";
 export { elementPoints } from "./element-points.ts";
 export * from "./network.ts";
-export { type OhmmeterOptions, type OhmmeterReading, type OhmmeterSlopes, ohmmeter, ohmmeterSlopes } from "./ohmmeter.ts";
+export { type OhmmeterOptions, type OhmmeterReading, type OhmmeterSlopes, ohmmeter, ohmmeterSlopes, resting } from "./ohmmeter.ts";
 export { scaleParameter } from "./parameter.ts";
 export { sensitivities } from "./sensitivities.ts";
 export { type SmallSignalOptions, type SmallSignalResponse, smallSignal } from "./small-signal.ts";

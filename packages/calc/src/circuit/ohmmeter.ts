@@ -63,8 +63,11 @@ function thresholds(element: Element): { forward: number; backward: number } | u
 /** Wire of less than this many ohms is taken as this: less than any meter shows. */
 const LEAST_OHMS = 1e-4;
 
-/** What is left of an element with the power off and the tubes cold: resistances between pairs of points. */
-function resting(element: Element): { id: string; nodes: Pair; ohms: number }[] {
+/**
+ * What is left of an element with the power off and the tubes cold: resistances between pairs of points, in ohms. A winding has the
+ * id `T1.primary`, the reverse leakage of a diode `D1 reverse`. What junctions conduct forwards is not among it.
+ */
+export function resting(element: Element): { id: string; nodes: Pair; ohms: number }[] {
   switch (element.kind) {
     case "resistor":
     case "voltmeter":

@@ -52,7 +52,7 @@ export class SelfHeating {
    *
    * @returns the largest relative change of a resistance that they call for; the new ones stand in `ohms`
    */
-  update(circuit: Circuit, rmsAmps: (id: string) => number): number {
+  update(circuit: Pick<Circuit, "elements">, rmsAmps: (id: string) => number): number {
     let largest = 0;
     for (const [id, ohms] of this.ohms) {
       const element = circuit.elements.get(id) as Filament | Thermistor;

@@ -48,11 +48,19 @@ export class FormulaError extends Error {
   readonly code: "syntax" | "not-allowed" | "kind" | "too-long";
   /** The piece that is refused, as written. */
   readonly received: string;
-  constructor(code: FormulaError["code"], message: string, received: string) {
+  /** Where that piece stands in the formula: 0-based offset and length; the whole formula where it cannot be told. */
+  readonly at: { offset: number; length: number };
+  constructor(
+    code: FormulaError["code"],
+    message: string,
+    received: string,
+    at: FormulaError["at"] = { offset: 0, length: received.length },
+  ) {
     super(message);
     this.name = "FormulaError";
     this.code = code;
     this.received = received;
+    this.at = at;
   }
 }
 

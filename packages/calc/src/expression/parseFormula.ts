@@ -1,4 +1,5 @@
 import { create, type MathNode, parseDependencies } from "mathjs/number";
+import { constantOf } from "./constantOf.ts";
 import {
   type Comparator,
   type Expression,
@@ -9,10 +10,14 @@ import {
   type NumberExpression,
   type TruthExpression,
 } from "./formula.ts";
+import { placeInFormula } from "./placeInFormula.ts";
+import { refusedText } from "./refusedText.ts";
 
 /** Longer formulas than this are refused; the schema of stage templates allows 300. */
 const LONGEST = 1000;
 const DEEPEST = 60;
+/** No more of a refused piece is shown. */
+const LONGEST_SHOWN = 300;
 
 const math = create(parseDependencies ?? {});
 
@@ -52,11 +57,36 @@ type Read = MathNode & {
  * @throws FormulaError saying what is refused
  */
 export function parseFormula(text: string): Formula {
-  if (text.length > LONGEST) throw new FormulaError("too-long", `a formula has at most ${LONGEST} characters`, `${text.slice(0, 40)}...`);
+  if (text.length > LONGEST)
+    throw new FormulaError("too-long", `a formula has at most ${LONGEST} characters`, `${text.slice(0, 40)}...`, {
+      offset: LONGEST,
+      length: text.length - LONGEST,
+    });
+  if (text.trim() === "") throw new FormulaError("syntax", "an empty formula", text);
+  const refusedPiece = refusedText(text);
+  if (refusedPiece !== undefined) {
+    const { message, ...at } = refusedPiece;
+    throw new FormulaError("not-allowed", message, text.slice(at.offset, at.offset + at.length), at);
+  }
   const names = new Set<string>();
   const points = new Map<string, Formula["points"][number]>();
-  const expression = new Reader(names, points).read(parsed(text), 0);
+  const expression = placed(text, () => new Reader(names, points).read(parsed(text), 0));
   return { text, gives: givesTruth(expression) ? "truth" : "number", expression, names: [...names], points: [...points.values()] };
+}
+
+/** Does the reading, and gives what is refused its place in the text. */
+function placed(text: string, read: () => Expression): Expression {
+  try {
+    return read();
+  } catch (error) {
+    if (!(error instanceof FormulaError)) throw error;
+    throw new FormulaError(
+      error.code,
+      error.message,
+      error.received,
+      placeInFormula(text, error.received, error.code === "syntax" ? error.message : ""),
+    );
+  }
 }
 
 function parsed(text: string): Read {
@@ -115,7 +145,7 @@ class Reader {
     const name = node.name ?? "";
     const constant = CONSTANTS.get(name);
     if (constant !== undefined) return { kind: "number", value: constant };
-    if (!/^[a-z][A-Za-z0-9]*$/.test(name)) throw refused(`"${name}" is no name of a quantity`, node);
+    if (!isName(name)) throw refused(`"${name}" is no name of a quantity`, node);
     this.#names.add(name);
     return { kind: "name", name };
   }
@@ -125,7 +155,7 @@ class Reader {
     const role = node.object?.type === "SymbolNode" ? node.object.name : undefined;
     const dimensions = node.index?.dimensions ?? [];
     const property = dimensions.length === 1 && dimensions[0]?.type === "ConstantNode" ? dimensions[0].value : undefined;
-    if (role === undefined || typeof property !== "string" || !/^[a-z][A-Za-z0-9]*$/.test(role) || !/^[a-z][A-Za-z0-9]*$/.test(property)) {
+    if (role === undefined || typeof property !== "string" || !isName(role) || !isName(property)) {
       throw refused("only role.property can be read", node);
     }
     const name = `${role}.${property}`;
@@ -148,7 +178,7 @@ class Reader {
     if (Object.hasOwn(COMPARATORS, operation)) return this.#comparison(operation, first, second, depth);
     const operator = Object.hasOwn(ARITHMETIC, operation) ? ARITHMETIC[operation] : undefined;
     if (operator === undefined) throw refused(`the operator "${operation}" is not part of the language`, node);
-    return { kind: "arithmetic", operator, left: this.#number(first, depth), right: this.#number(second, depth) };
+    return finite({ kind: "arithmetic", operator, left: this.#number(first, depth), right: this.#number(second, depth) }, node);
   }
 
   #comparison(operation: string, left: Read, right: Read, depth: number): TruthExpression {
@@ -190,10 +220,20 @@ class Reader {
       );
     if (args.length < known.least || args.length > known.most)
       throw refused(`${name} takes ${known.least === known.most ? known.least : `${known.least} to ${known.most}`} values`, node);
-    return { kind: "call", function: name, values: args.map((argument) => this.#number(argument, depth)) };
+    return finite({ kind: "call", function: name, values: args.map((argument) => this.#number(argument, depth)) }, node);
   }
 }
 
+/** What every object of the language underneath has by birth is no name of ours: `constructor`, `toString`. */
+const isName = (name: string): boolean => /^[a-z][A-Za-z0-9]*$/.test(name) && !(name in Object.prototype);
+
+/** Plain numbers that come to no finite number (9^9^9^9, 1/0) are a slip or an attack. */
+function finite(expression: NumberExpression, node: Read): NumberExpression {
+  const value = constantOf(expression);
+  if (value !== undefined && !Number.isFinite(value)) throw refused("these numbers come to no finite number", node);
+  return expression;
+}
+
 function refused(message: string, node: Read): FormulaError {
-  return new FormulaError("not-allowed", message, node.toString());
+  return new FormulaError("not-allowed", message, node.toString().slice(0, LONGEST_SHOWN));
 }

@@ -14,6 +14,9 @@ describe("unitOf", () => {
     ["0.5 * c.farads * c.maxVolts^2", "J"],
     ["40000", ""],
     ["(4 * pi * lineHertz)^2 * l.henries * c.farads", ""],
+    ["sqrt(rfWatts * lineOhms * swr) * 2 * pi * bandLowHertz * padder.farads", "A"],
+    ["gridLeak.ohms * shaping.farads + riseSeconds", "s"],
+    ["tubeSiemens * load.ohms", ""],
     ["(i.meanAmps / 0.0007778)^(2/3)", ""],
   ])("%s is in %s", (text, expected) => expect(unit(text)).toBe(expected));
 

@@ -32,6 +32,8 @@ const ENDINGS: readonly (readonly [RegExp, Exponents])[] = [
   [/watts$/i, SYMBOLS.W!],
   [/joules$/i, SYMBOLS.J!],
   [/hertz$/i, SYMBOLS.Hz!],
+  [/seconds$/i, SYMBOLS.s!],
+  [/siemens$/i, SYMBOLS.S!],
 ];
 
 /**
