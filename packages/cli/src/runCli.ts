@@ -6,7 +6,7 @@ import { EXIT, printable, type Terminal } from "./terminal.ts";
 import { version } from "./version.ts";
 
 const EXIT_CODES = `
-Exit codes: 0 done; 1 done, with at least one finding of danger; 2 not done (arguments, input or internal error).
+Exit codes: 0 done; 1 done, with at least one finding of danger, or nothing found; 2 not done (arguments, input or internal error).
 Add --format json to any command for output that a program reads.`;
 
 const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;

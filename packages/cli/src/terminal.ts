@@ -14,6 +14,8 @@ export const EXIT = {
   done: 0,
   /** Done, and at least one finding says `danger`. */
   danger: 1,
+  /** Done, and what was looked for is not there. */
+  nothing: 1,
   /** Not done: bad arguments, an input that cannot be used, or an internal error. */
   failed: 2,
 } as const;
