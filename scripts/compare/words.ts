@@ -1,0 +1,57 @@
+import type { Change } from "./change.ts";
+import type { Comparison } from "./compare.ts";
+import type { JobComparison } from "./gradeBoth.ts";
+
+const LONGEST = 90;
+
+/** A value of a record in one short line. */
+function shown(value: unknown): string {
+  if (value === undefined) return "-";
+  const text = typeof value === "string" ? value : JSON.stringify(value);
+  return text.length > LONGEST ? `${text.slice(0, LONGEST - 3)}...` : text;
+}
+
+/** A change as cells: what, record, property, before, after, bump, why. */
+export const CHANGE_HEAD = ["version", "what", "record", "property", "before", "now", "why"];
+export function changeCells({ bump, what, kind, id, path, before, after, why }: Change): string[] {
+  const values = what === "changed" ? [shown(before), shown(after)] : ["", ""];
+  return [bump, what, `${kind} ${id}`, path ?? "", ...values, why];
+}
+
+const OUTCOMES: Readonly<Record<JobComparison["outcome"], string>> = {
+  same: "grades as before",
+  different: "grades otherwise",
+  "refused-now": "can no longer be graded",
+  "refused-before": "could not be graded before, and can now",
+  "refused-by-both": "can be graded with neither",
+};
+
+const figure = (value: number): string => Number(value.toPrecision(4)).toString();
+
+/** What changed for one job, a line each. */
+export function jobLines({ change, message }: JobComparison): string[] {
+  if (change === undefined) return message === undefined ? [] : [message];
+  const { clearance, findings, verdicts, expected } = change;
+  return [
+    ...(clearance === undefined ? [] : [`clearance: ${clearance.before} -> ${clearance.after}`]),
+    ...findings.map(({ what, check, title, about, before, after }) => {
+      const how = what === "severity" ? `${before} -> ${after}` : what === "added" ? `new, ${after}` : `gone, was ${before}`;
+      return `finding ${how}: ${title} (${check}; ${about})`;
+    }),
+    ...verdicts.map(({ where, before, after }) => `reading ${where}: ${before} -> ${after}`),
+    ...expected.map(({ where, figure: which, before, after }) => {
+      const share = before === 0 ? "" : ` (${(100 * (after / before - 1)).toFixed(1)} %)`;
+      return `expected ${which} at ${where}: ${figure(before)} -> ${figure(after)}${share}`;
+    }),
+  ];
+}
+
+export const jobTitle = ({ job, outcome }: JobComparison): string => `${job} ${OUTCOMES[outcome]}`;
+
+/** The verdict on the version, in a sentence or two. */
+export function versionSentence({ versionBefore, versionAfter, due, because, leastVersion, raisedEnough }: Comparison): string {
+  const now = `datasets/manifest.json has ${versionAfter}, it had ${versionBefore}.`;
+  const call = raisedEnough ? "Raised enough." : `Not raised enough: it needs ${leastVersion} at least.`;
+  if (due === "none") return `No bump is due: ${because}. ${now}${raisedEnough ? "" : ` ${call}`}`;
+  return `A ${due} bump is due because of ${because}. ${now} ${call}`;
+}

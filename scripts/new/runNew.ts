@@ -1,0 +1,124 @@
+import { existsSync, lstatSync, mkdirSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { parseArgs } from "node:util";
+import { nearestOf } from "@underchassis/source-text";
+import { writeWhole } from "../../packages/cli/src/files/writeWhole.ts";
+import { visible } from "../../packages/report/src/clean/visible.ts";
+import { format } from "../generate/format.ts";
+import { type Blank, blanksIn } from "./blanksIn.ts";
+import { idProblem } from "./idProblem.ts";
+import { KINDS, type NewOptions, type RecordKind } from "./kinds.ts";
+import type { SchemaNode } from "./schemaNode.ts";
+import { skeleton } from "./skeleton.ts";
+import { SOURCE_KINDS, withSource } from "./sourceRow.ts";
+import { takenIds, takenSources } from "./taken.ts";
+
+const NAMES = [...KINDS.map(({ name }) => name), "source"];
+const USAGE = `npm run new -- ${NAMES.join("|")} ID [--family F] [--title T] [--part-kind K] [--class C] [--source-kind K] [--detail D]`;
+const TEXT = { type: "string" } as const;
+
+export interface Ran {
+  exitCode: 0 | 2;
+  out: string;
+  err: string;
+}
+
+/** What was asked for cannot be begun. */
+class NewError extends Error {
+  override name = "NewError";
+}
+
+function choiceProblem(option: string, value: string, choices: readonly unknown[]): string {
+  const near = nearestOf(value, choices.map(String));
+  return `--${option} "${value}" is none of ${choices.join(", ")}${near === undefined ? "" : `; the nearest is ${near}`}`;
+}
+
+function checkChoices(kind: RecordKind, schema: SchemaNode, options: NewOptions): void {
+  for (const [option, property] of Object.entries(kind.choices)) {
+    const choices = schema.properties?.[property]?.enum ?? [];
+    const value = options[option as keyof NewOptions];
+    if (option === "family" && value === undefined)
+      throw new NewError(`a stage lies in the folder of its family: --family ${choices.join("|")}`);
+    if (value !== undefined && !choices.includes(value)) throw new NewError(choiceProblem(option, value, choices));
+  }
+}
+
+const told = (path: string, blanks: readonly Blank[]): string =>
+  [
+    `wrote ${path}`,
+    `${blanks.length} blanks to fill in:`,
+    ...blanks.map(({ pointer, line, what }) => `  ${path}:${line}  ${pointer}  ${what}`),
+    "then: npm run validate",
+    "",
+  ].join("\n");
+
+function refuseTaken(root: string, path: string): void {
+  if (lstatSync(join(root, path), { throwIfNoEntry: false }) !== undefined)
+    throw new NewError(`${path} is there already, and is not written over`);
+}
+
+function newRecord(kind: RecordKind, id: string, options: NewOptions, root: string): string {
+  const schema = JSON.parse(readFileSync(join(root, `schemas/${kind.schema}.schema.json`), "utf8")) as SchemaNode;
+  checkChoices(kind, schema, options);
+  const { folder, file } = kind.place(id, options);
+  const problem = idProblem(id, takenIds(root, folder));
+  if (problem !== undefined) throw new NewError(problem);
+  const path = `datasets/${folder}/${file}`;
+  refuseTaken(root, path);
+  const text = format(JSON.stringify(skeleton(schema, kind.plan(id, options)), null, 2), path);
+  mkdirSync(dirname(join(root, path)), { recursive: true });
+  writeWhole(join(root, path), text);
+  return told(path, blanksIn(text));
+}
+
+function newSource(id: string, options: NewOptions, root: string): string {
+  const path = "datasets/sources.csv";
+  const text = readFileSync(join(root, path), "utf8");
+  const problem = idProblem(id, takenSources(text));
+  if (problem !== undefined) throw new NewError(problem);
+  const kind = options["source-kind"];
+  if (kind !== undefined && !(SOURCE_KINDS as readonly string[]).includes(kind))
+    throw new NewError(choiceProblem("source-kind", kind, SOURCE_KINDS));
+  const { title, detail } = options;
+  const made = withSource(text, id, {
+    ...(kind === undefined ? {} : { kind }),
+    ...(title === undefined ? {} : { title }),
+    ...(detail === undefined ? {} : { detail }),
+  });
+  writeWhole(join(root, path), made.text);
+  const missing = [kind === undefined && "kind", title === undefined && "title", detail === undefined && "detail"].filter(Boolean);
+  return `wrote ${path}\n${missing.length} blanks to fill in${missing.length === 0 ? "" : `: ${path}:${made.line}, ${missing.join(", ")}`}\nthen: npm run validate\n`;
+}
+
+function begin(args: readonly string[], root: string): string {
+  const { positionals, values } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: { family: TEXT, title: TEXT, "part-kind": TEXT, class: TEXT, "source-kind": TEXT, detail: TEXT },
+  });
+  const [name, id] = positionals;
+  if (name === undefined || id === undefined || positionals.length > 2) throw new NewError(`a kind and an id are needed: ${USAGE}`);
+  if (!existsSync(join(root, "datasets/manifest.json"))) throw new NewError(`no datasets/manifest.json in ${root}`);
+  if (name === "source") return newSource(id, values, root);
+  const kind = KINDS.find((candidate) => candidate.name === name);
+  const near = nearestOf(name, NAMES);
+  if (kind === undefined) throw new NewError(`there is no kind "${name}"${near === undefined ? "" : `; the nearest is ${near}`}: ${USAGE}`);
+  return newRecord(kind, id, values, root);
+}
+
+/**
+ * The whole command, without touching the process.
+ *
+ * @param root the repository's folder
+ */
+export function runNew(args: readonly string[], root: string): Ran {
+  try {
+    return { exitCode: 0, out: begin(args, root), err: "" };
+  } catch (error) {
+    const expected =
+      error instanceof Error &&
+      (error.name === "NewError" || error.name === "InputError" || (error as NodeJS.ErrnoException).code?.startsWith("ERR_PARSE_ARGS"));
+    if (!expected) throw error;
+    return { exitCode: 2, out: "", err: `${visible((error as Error).message)}\n` };
+  }
+}
