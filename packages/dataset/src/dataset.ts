@@ -1,4 +1,4 @@
-import type { CautionRecord, FailureNote, StageTemplate, TubeRecord } from "./generated/index.ts";
+import type { CautionRecord, FailureNote, RuleOfThumb, StageTemplate, TubeRecord } from "./generated/index.ts";
 
 /** Where a figure comes from: a published work, the practice of the trade, or memory. */
 export interface Source {
@@ -10,6 +10,13 @@ export interface Source {
 
 /** A row of a reference table: column name to the text that stands there. */
 export type TableRow = Readonly<Record<string, string>>;
+
+/** What a reference table is about, for those who look for one. */
+export interface TableTitle {
+  /** Name of the table: its file without the ending. */
+  name: string;
+  title: string;
+}
 
 /** One record with the file that it was read from, for messages. */
 export interface Filed<T> {
@@ -24,8 +31,10 @@ export interface DatasetRecords {
   tubes: readonly Filed<TubeRecord>[];
   cautions: readonly Filed<CautionRecord>[];
   failureNotes: readonly Filed<FailureNote>[];
+  rulesOfThumb?: readonly Filed<RuleOfThumb>[];
   sources: readonly Filed<Source>[];
   tables: ReadonlyMap<string, readonly TableRow[]>;
+  tableTitles?: readonly TableTitle[];
 }
 
 /** The shared reference, indexed. Tubes stand under every one of their names, in capitals. */
@@ -35,8 +44,10 @@ export interface Dataset {
   tubes: ReadonlyMap<string, TubeRecord>;
   cautions: ReadonlyMap<string, CautionRecord>;
   failureNotes: ReadonlyMap<string, FailureNote>;
+  rulesOfThumb: ReadonlyMap<string, RuleOfThumb>;
   sources: ReadonlyMap<string, Source>;
   tables: ReadonlyMap<string, readonly TableRow[]>;
+  tableTitles: readonly TableTitle[];
 }
 
 /** The datasets folder is missing, cannot be read, or contradicts itself. The message names the file. */
@@ -73,7 +84,9 @@ export function buildDataset(records: DatasetRecords): Dataset {
     tubes: indexBy("tube", records.tubes, (tube) => tube.names.map((name) => name.toUpperCase())),
     cautions: indexBy("caution", records.cautions, byId),
     failureNotes: indexBy("failure note", records.failureNotes, byId),
+    rulesOfThumb: indexBy("rule of thumb", records.rulesOfThumb ?? [], byId),
     sources: indexBy("source", records.sources, byId),
     tables: records.tables,
+    tableTitles: records.tableTitles ?? [],
   };
 }

@@ -1,2 +1,4 @@
 export * from "./dataset.ts";
+export * from "./faultWeights.ts";
+export * from "./find/index.ts";
 export type * from "./generated/index.ts";

@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { parse } from "csv-parse/sync";
-import { buildDataset, type Dataset, DatasetError, type Filed, type Source, type TableRow } from "./dataset.ts";
+import { buildDataset, type Dataset, DatasetError, type Filed, type Source, type TableRow, type TableTitle } from "./dataset.ts";
 import { findDatasets } from "./findDatasets.ts";
-import type { CautionRecord, FailureNote, StageTemplate, TubeRecord } from "./generated/index.ts";
+import type { CautionRecord, FailureNote, RuleOfThumb, StageTemplate, TubeRecord } from "./generated/index.ts";
 
 const reason = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
@@ -67,6 +67,23 @@ function readTables(folder: string): ReadonlyMap<string, readonly TableRow[]> {
   return tables;
 }
 
+/** Titles of the tables, as tables.json gives them; none where there is no such file. */
+function readTableTitles(file: string): TableTitle[] {
+  if (!existsSync(file)) return [];
+  const { tables } = readJson<{ tables?: { file?: unknown; title?: unknown }[] }>(file);
+  return (tables ?? []).flatMap(({ file: path, title }) =>
+    typeof path === "string" && typeof title === "string" ? [{ name: basename(path, ".csv"), title }] : [],
+  );
+}
+
+/** Records of a folder that earlier versions of the reference do not have. */
+const readLaterRecords = <T extends { id: string }>(folder: string): Filed<T>[] => (existsSync(folder) ? readRecords<T>(folder) : []);
+
+export interface LoadOptions {
+  /** False: leaves the tables' rows and the sources out, which take longest to read and which nobody needs who only looks up a record. */
+  rows?: boolean;
+}
+
 /**
  * Reads the whole shared reference from disk.
  *
@@ -74,7 +91,7 @@ function readTables(folder: string): ReadonlyMap<string, readonly TableRow[]> {
  * @returns indices over all records
  * @throws DatasetError naming the file, when one is missing, is not JSON or CSV, or repeats an id
  */
-export function loadDataset(root: string = findDatasets()): Dataset {
+export function loadDataset(root: string = findDatasets(), { rows = true }: LoadOptions = {}): Dataset {
   const manifestFile = join(root, "manifest.json");
   const { datasetVersion } = readJson<{ datasetVersion?: unknown }>(manifestFile);
   if (typeof datasetVersion !== "string") throw new DatasetError(`${manifestFile}: datasetVersion is missing`);
@@ -85,7 +102,9 @@ export function loadDataset(root: string = findDatasets()): Dataset {
     tubes: readRecords<TubeRecord>(join(root, "tubes"), true),
     cautions: readRecords<CautionRecord>(join(root, "cautions")),
     failureNotes: readRecords<FailureNote>(join(root, "failure-notes")),
-    sources: readSources(join(root, "sources.csv")),
-    tables: readTables(join(root, "tables")),
+    rulesOfThumb: readLaterRecords<RuleOfThumb>(join(root, "rules-of-thumb")),
+    sources: rows ? readSources(join(root, "sources.csv")) : [],
+    tables: rows ? readTables(join(root, "tables")) : new Map(),
+    tableTitles: readTableTitles(join(root, "tables", "tables.json")),
   });
 }

@@ -1,8 +1,14 @@
 export { renderCircuit } from "./circuit/renderCircuit.ts";
 export { renderDiagnostics, type SourceFiles } from "./diagnostics/renderDiagnostics.ts";
 export { renderDiagnosticsJson } from "./diagnostics/renderDiagnosticsJson.ts";
+export { renderFound } from "./find/renderFound.ts";
 export { renderHtml } from "./html/renderHtml.tsx";
 export { renderJson } from "./json/renderJson.ts";
 export { stableJson } from "./json/stableJson.ts";
 export { renderMarkdown } from "./markdown/renderMarkdown.ts";
+export { renderSuspects } from "./suspects/renderSuspects.ts";
 export { renderText, type TextOptions } from "./text/renderText.ts";
+export { renderWorkTable } from "./worksheet/worksheetCsv.ts";
+export { renderWorksheetHtml } from "./worksheet/worksheetHtml.tsx";
+export { renderWorksheetMarkdown } from "./worksheet/worksheetMarkdown.ts";
+export { renderWorksheetText } from "./worksheet/worksheetText.ts";

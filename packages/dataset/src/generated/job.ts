@@ -181,6 +181,12 @@ export interface JobStage {
     [k: string]: JobPartState;
   };
   /**
+   * What this stage works at where that differs from the template: {"bandLowHertz": "1.8 MHz", "swr": 3}.
+   */
+  settings?: {
+    [k: string]: JobValue;
+  };
+  /**
    * Remarks on this stage.
    */
   notes?: string[];

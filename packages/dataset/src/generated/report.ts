@@ -15,6 +15,10 @@ export interface Report {
      * Dataset version that the job was last graded with, when it says so.
      */
     jobWrittenFor?: string;
+    /**
+     * How far that version is from the present one, when they differ. major: names, limits or meanings may be others; minor: something was added or loosened; patch: texts or single figures were corrected.
+     */
+    step?: "major" | "minor" | "patch";
   };
   job: {
     title: string;
@@ -89,6 +93,19 @@ export interface Report {
     title: string;
     template?: string;
     summary?: string;
+    /**
+     * What the stage works at and no part says: band, power, load.
+     */
+    settings?: {
+      name: string;
+      meaning: string;
+      value: number;
+      /**
+       * Base unit; empty: a ratio.
+       */
+      unit: string;
+      from: "job" | "template";
+    }[];
     parts: ReportPartLine[];
     /**
      * Indices into findings.

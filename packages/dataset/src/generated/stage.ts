@@ -13,14 +13,26 @@ export interface StageTemplate {
   $schema?: string;
   schemaVersion: 1;
   id: string;
+  /**
+   * What the trade calls the stage.
+   */
   title: string;
+  /**
+   * The folder that it lies in: what the stage serves.
+   */
   family: "line" | "supply" | "audio" | "receiving" | "transmitting" | "instrument";
   /**
    * What the stage does and how to recognise it at the bench.
    */
   summary: string;
   terminals: {
+    /**
+     * Name of the terminal, which jobs bind to a point of their chassis: b-plus, return.
+     */
     id: string;
+    /**
+     * Where the stage meets the chassis here.
+     */
     meaning: string;
     /**
      * Point that it is bound to when the job says nothing (chassis, line hot).
@@ -33,6 +45,12 @@ export interface StageTemplate {
    */
   points?: {
     [k: string]: string;
+  };
+  /**
+   * What the stage works at and no part says: ends of a band, power, load, standing-wave ratio. Formulas call a setting by its name alone, and a job may give its own value.
+   */
+  settings?: {
+    [k: string]: StageSetting;
   };
   parts: StagePart[];
   /**
@@ -61,12 +79,36 @@ export interface StageTemplate {
    */
   sources: string[];
 }
+export interface StageSetting {
+  /**
+   * What it is, in trade terms: lowest frequency of the band.
+   */
+  meaning: string;
+  /**
+   * Its unit; the name ends in it (bandLowHertz, lineOhms, riseSeconds), a ratio's in none of them.
+   */
+  unit: "V" | "A" | "ohm" | "F" | "H" | "W" | "Hz" | "s" | "S" | "ratio";
+  /**
+   * Value as people write it: 3.5 MHz, 52 W, 2.
+   */
+  typical: string;
+  /**
+   * Where the typical value comes from: an id of datasets/sources.csv.
+   */
+  source: string;
+}
 export interface StagePart {
+  /**
+   * Role as one word, small letter first: reservoir, plateLoad.
+   */
   role: string;
   /**
    * Role in trade terms: input (reservoir) filter capacitor.
    */
   title: string;
+  /**
+   * What the part is.
+   */
   kind:
     | "resistor"
     | "potentiometer"
@@ -104,6 +146,10 @@ export interface StagePart {
    * Typical tube or rectifier type.
    */
   type?: string;
+  /**
+   * A tube whose mean currents follow from drive or oscillation, not from its direct voltages: loads of the template draw them, and its curves are not simulated.
+   */
+  driven?: boolean;
   /**
    * Present only when the job names it.
    */
@@ -156,6 +202,9 @@ export interface StagePart {
    */
   ages?: string;
   replace?: {
+    /**
+     * When it is changed, with the figure.
+     */
     rule: string;
     /**
      * Replaced on sight, whatever it measures.
@@ -165,6 +214,9 @@ export interface StagePart {
      * Share of the marked value beyond which it is changed.
      */
     driftLimit?: number;
+    /**
+     * Source of the rule: an id of datasets/sources.csv.
+     */
     source: string;
   };
   substitute?: {
@@ -203,14 +255,29 @@ export interface StageSurround {
   presentIn?: string[];
 }
 export interface StageExpected {
+  /**
+   * What this figure is called at the bench.
+   */
   title: string;
+  /**
+   * Terminal or inner point that it is read at.
+   */
   at?: string;
+  /**
+   * Terminal or inner point that it is read against.
+   */
   to?: string;
   /**
    * For currents.
    */
   part?: string;
+  /**
+   * What the meter shows.
+   */
   quantity: "dc-volts" | "ac-volts" | "ripple-volts" | "ohms" | "dc-amps" | "ac-amps";
+  /**
+   * Condition that it holds in: cold, tubes-out, standby, operating.
+   */
   condition: string;
   /**
    * What the textbook gives, for comparison with the simulation.
@@ -220,16 +287,36 @@ export interface StageExpected {
    * Published or customary window with the typical values and without the optional parts, SI.
    */
   low?: number;
+  /**
+   * Upper end of that window, SI.
+   */
   high?: number;
+  /**
+   * Source of the window or formula: an id of datasets/sources.csv.
+   */
   source: string;
 }
 export interface StageRequirement {
+  /**
+   * Name of the requirement within its template.
+   */
   id: string;
+  /**
+   * What must hold, as a sentence.
+   */
   title: string;
   /**
    * A comparison that must hold: `reservoir.ratedVolts >= 1.1 * reservoir.maxVolts`. Names are role.property; see DEVELOPERS.md.
    */
   formula: string;
+  /**
+   * What the left side of the first comparison is called, where its formula is long: lowest frequency of the tank.
+   */
+  measures?: string;
+  /**
+   * Role of the part that a broken rule speaks against, where the formula names several.
+   */
+  about?: string;
   /**
    * Condition whose simulation the properties come from. Default: worst over all powered conditions at high line.
    */
@@ -238,7 +325,16 @@ export interface StageRequirement {
    * What it means when it does not hold.
    */
   otherwise: string;
+  /**
+   * How grave it is when it does not hold; danger: do not energise.
+   */
   severity: "danger" | "replace" | "adjust" | "watch";
+  /**
+   * What to do at the bench when it does not hold.
+   */
   action?: string;
+  /**
+   * Source of the limit: an id of datasets/sources.csv.
+   */
   source: string;
 }

@@ -11,7 +11,13 @@ export interface TubeRecord {
    * Every name under which it is found, the usual one first.
    */
   names: string[];
+  /**
+   * What the tube is, in a few words: twin high-mu triode.
+   */
   title: string;
+  /**
+   * What kind of tube it is.
+   */
   class:
     | "rectifier"
     | "diode"
@@ -20,6 +26,8 @@ export interface TubeRecord {
     | "duo-diode-triode"
     | "pentode"
     | "remote-cutoff-pentode"
+    | "tetrode"
+    | "diode-pentode"
     | "beam-power"
     | "power-pentode"
     | "converter"
@@ -29,15 +37,30 @@ export interface TubeRecord {
     | "triode-pentode"
     | "power-triode";
   base?: {
+    /**
+     * Basing designation: 9A.
+     */
     code: string;
+    /**
+     * Socket: noval 9-pin.
+     */
     socket?: string;
     pins?: {
       [k: string]: string;
     };
+    /**
+     * Source of the basing: an id of datasets/sources.csv.
+     */
     source: string;
   };
   heater: {
+    /**
+     * Heater or filament, in volts.
+     */
     volts: number;
+    /**
+     * Heater or filament current, in amperes.
+     */
     amps: number;
     heating?: "direct" | "indirect" | "none";
     taps?: string;
@@ -48,9 +71,15 @@ export interface TubeRecord {
       volts: number;
       amps: number;
     };
+    /**
+     * Source of the heater's figures: an id of datasets/sources.csv.
+     */
     source: string;
   };
   limits: {
+    /**
+     * Rating system that the limits belong to.
+     */
     system: "design-center" | "design-maximum" | "absolute-maximum" | "ccs" | "icas" | "unknown";
     plateVolts?: number;
     screenVolts?: number;
@@ -83,9 +112,15 @@ export interface TubeRecord {
       ohms: number;
     }[];
     note?: string;
+    /**
+     * Source of the limits: an id of datasets/sources.csv.
+     */
     source: string;
   };
   units: {
+    /**
+     * Model that simulates it; none: it is not simulated.
+     */
     kind: "triode" | "pentode" | "vacuum-diode" | "gas-diode" | "gas-regulator" | "none";
     /**
      * How many such units are in the bulb.
@@ -102,12 +137,40 @@ export interface TubeRecord {
      */
     fittedTo?: string;
     /**
+     * How far the model lies from each published operating point of this record, as shares of the published value (0.05: the model gives 5 % more). Written by scripts/fit-tubes.ts and held to by a test.
+     */
+    distance?: {
+      /**
+       * Which entry of typical, counted from 1.
+       */
+      point: number;
+      /**
+       * Plate current: model over published, less 1.
+       */
+      plateAmps: number;
+      /**
+       * Screen current: model over published, less 1.
+       */
+      screenAmps?: number;
+      /**
+       * Transconductance: model over published, less 1.
+       */
+      transconductance?: number;
+    }[];
+    /**
      * Half-width of the spread of plate current from tube to tube, as a share.
      */
     spread?: number;
     source?: string;
   }[];
   typical: {
+    /**
+     * Which entry of units the figures belong to, counted from 1; the first when absent.
+     */
+    unit?: number;
+    /**
+     * Class of operation that the figures belong to: class A amplifier.
+     */
     service: string;
     plateVolts?: number;
     screenVolts?: number;
@@ -123,6 +186,9 @@ export interface TubeRecord {
     dropVolts?: number;
     dropAmps?: number;
     note?: string;
+    /**
+     * Source of these figures: an id of datasets/sources.csv.
+     */
     source: string;
   }[];
   note?: string;

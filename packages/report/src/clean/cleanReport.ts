@@ -9,7 +9,8 @@ export function cleanReport(report: Report): Report {
   return cleaned(report) as Report;
 }
 
-function cleaned(value: unknown): unknown {
+/** The same for any value. */
+export function cleaned(value: unknown): unknown {
   if (typeof value === "string") return visible(value);
   if (Array.isArray(value)) return value.map(cleaned);
   if (typeof value !== "object" || value === null) return value;

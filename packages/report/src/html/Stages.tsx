@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic @jsxImportSource preact */
 import { emptyWords } from "../view/emptyWords.ts";
+import { settingWords } from "../view/settingWords.ts";
 import type { NumberedFinding, Sheet } from "../view/sheet.ts";
 import { partTable } from "../view/tables.ts";
 import { FindingEntry } from "./FindingEntry.tsx";
@@ -43,6 +44,7 @@ function StageBlock({ stage, sheet }: { stage: Stage; sheet: Sheet }) {
         </small>
       </h3>
       {stage.summary && <p>{stage.summary}</p>}
+      {stage.settings && <p>{settingWords(stage.settings)}</p>}
       <Table
         kind="parts"
         caption={`Parts of ${stage.title}`}

@@ -2,6 +2,7 @@ import { becauseText } from "../view/becauseText.ts";
 import { emptyWords } from "../view/emptyWords.ts";
 import { readingParts } from "../view/readingParts.ts";
 import type { SectionKey } from "../view/sectionTitles.ts";
+import { settingWords } from "../view/settingWords.ts";
 import type { Sheet } from "../view/sheet.ts";
 import {
   changeSentence,
@@ -85,6 +86,7 @@ export const markdownSections: Readonly<Record<SectionKey, (sheet: Sheet) => rea
     const blocks = sheet.report.stages.flatMap((stage) => [
       `### ${escapeMarkdown(stage.template ? `${stage.title} (${stage.id}, template ${stage.template})` : `${stage.title} (${stage.id})`)}`,
       escapeMarkdown(stage.summary ?? ""),
+      escapeMarkdown(settingWords(stage.settings)),
       tableBlock(partTable(stage.parts), emptyWords.parts),
       listBlock(
         sheet.findingsAt(stage.findings).map((numbered) => markdownFinding(numbered, sheet)),

@@ -2,9 +2,9 @@ import { headFacts } from "../view/headFacts.ts";
 import type { TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
-const shown = new Set(["Line", "Findings"]);
+const shown = new Set(["Line", "Findings", "Graded with"]);
 
-/** Title, line voltage and how many findings of each kind. */
+/** Title, line voltage, how many findings of each kind, and the versions that it was graded with. */
 export function headLines({ sheet, width, paint }: TextContext): string[] {
   const facts = headFacts(sheet.report).filter(([label]) => shown.has(label));
   return [

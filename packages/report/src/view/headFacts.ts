@@ -31,8 +31,16 @@ export function headFacts({ job, counts, dataset, tool, warnings }: Report): rea
   return facts.filter((fact): fact is [string, string] => Boolean(fact[1]));
 }
 
-function writtenFor({ version, jobWrittenFor }: Report["dataset"]): string {
-  return jobWrittenFor === undefined || jobWrittenFor === version ? "" : `; the job was last graded with dataset ${jobWrittenFor}`;
+/** What may be otherwise since the job was last graded. */
+const STEPS: Readonly<Record<NonNullable<Report["dataset"]["step"]>, string>> = {
+  major: "a major step: names, limits or meanings may be others",
+  minor: "a minor step: something was added or loosened",
+  patch: "a patch step: texts or single figures were corrected",
+};
+
+function writtenFor({ version, jobWrittenFor, step }: Report["dataset"]): string {
+  if (jobWrittenFor === undefined || jobWrittenFor === version) return "";
+  return `; the job was last graded with dataset ${jobWrittenFor}${step === undefined ? "" : `, ${STEPS[step]}`}`;
 }
 
 /** "1 part", "2 parts". */

@@ -1,0 +1,55 @@
+import type { SuspectReading, SuspectReport } from "@underchassis/grading";
+import { formatValue } from "../view/formatValue.ts";
+
+const UNIT: Readonly<Record<SuspectReading["quantity"], string>> = {
+  "dc-volts": "V",
+  "ac-volts": "V",
+  "ripple-volts": "V",
+  ohms: "ohm",
+  "dc-amps": "A",
+  "ac-amps": "A",
+};
+
+const QUANTITY: Readonly<Record<SuspectReading["quantity"], string>> = {
+  "dc-volts": "DC",
+  "ac-volts": "AC",
+  "ripple-volts": "ripple p-p",
+  ohms: "ohms",
+  "dc-amps": "DC",
+  "ac-amps": "AC",
+};
+
+/** A value in the unit of its quantity; null is an open circuit. */
+export const valueWords = (quantity: SuspectReading["quantity"], value: number | null, digits = 3): string =>
+  value === null ? "open" : formatValue(value, UNIT[quantity], digits);
+
+/** Where, what and when: `B+ DC, tubes-out`. */
+export function placeWords({ at, to, quantity, condition }: Pick<SuspectReading, "at" | "to" | "quantity" | "condition">, reference: string): string {
+  const amps = quantity.endsWith("amps");
+  return `${at}${to === reference || amps ? "" : ` to ${to}`} ${QUANTITY[quantity]}${quantity === "ohms" ? "" : `, ${condition}`}`;
+}
+
+/** A belief as percent; nothing is ever certain. */
+export function beliefWords(posterior: number): string {
+  if (posterior > 0.995) return "over 99 %";
+  if (posterior < 0.005) return "under 1 %";
+  return `${Math.round(100 * posterior)} %`;
+}
+
+/** What the search comes to, in one or two sentences. */
+export function verdictWords(report: SuspectReport): string {
+  const { verdict, hypotheses, complete } = report;
+  const looked = `${hypotheses} faults weighed${complete ? "" : "; time ran out before the rest"}.`;
+  switch (verdict) {
+    case "no-readings":
+      return "No reading of this job can be compared with a simulation, so there is nothing to search with.";
+    case "nothing-off":
+      return hypotheses === 0
+        ? "Every reading lies where tolerances and meters put it: no suspect."
+        : `Tolerances and meters explain the readings better than any fault: no suspect. ${looked}`;
+    case "none-of-these":
+      return `No single fault that the search knows explains these readings. ${looked} What follows comes nearest.`;
+    case "suspects":
+      return looked;
+  }
+}
