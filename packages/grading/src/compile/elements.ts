@@ -241,6 +241,7 @@ function seleniumReverseOhms({ plates, ohmsPerPlate }: { plates: number; ohmsPer
 
 function addTube(sink: ElementSink, part: Part, state: PartState): void {
   const { device, pins } = state;
+  if (part.driven === true) return;
   const emission = state.emission === undefined ? {} : { emission: state.emission };
   const [plate, grid, cathode, screen] = [pins.plate, pins.grid, pins.cathode, pins.screen].map((point) =>
     point === undefined ? undefined : sink.point(point),

@@ -30,7 +30,7 @@ const dataset = buildDataset({
     caution("of-stage", 3),
     caution("of-finding", 1),
     caution("never", 0),
-    caution("transformerless-live-chassis", 0),
+    caution("transformerless-live-chassis", 0, { appliesTo: [{ isolation: "transformerless" }] }),
   ],
   failureNotes: [],
   sources: [

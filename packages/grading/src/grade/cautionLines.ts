@@ -1,9 +1,13 @@
 import type { Report } from "@underchassis/dataset";
 import type { ChassisModel, Finding } from "../model/index.ts";
+import { placeReasons } from "./cautionPlaces.ts";
 
 type CautionLine = Report["cautions"][number];
 
-/** Cautions that always apply, those of the templates used, of the findings that call for action and of the next steps; by rank. */
+/**
+ * Cautions that always apply, those that apply to something in this chassis, those of the templates used, of the findings that call
+ * for action and of the next steps; by rank.
+ */
 export function cautionLines(
   model: ChassisModel,
   findings: readonly Finding[],
@@ -16,8 +20,10 @@ export function cautionLines(
     if (reason !== undefined) reasons.add(reason);
   };
   const { cautions } = model.dataset;
-  for (const caution of cautions.values()) if (caution.always === true) call(caution.id);
-  if (model.isolation === "transformerless") call("transformerless-live-chassis", "transformerless chassis");
+  for (const caution of cautions.values()) {
+    if (caution.always === true) call(caution.id);
+    for (const place of caution.appliesTo ?? []) for (const reason of placeReasons(place, model)) call(caution.id, reason);
+  }
   for (const stage of model.stages) for (const id of stage.template.cautions) call(id, stage.title);
   for (const finding of findings)
     if (finding.severity !== "good") for (const id of finding.cautions) call(id, finding.part ?? finding.point ?? finding.title);

@@ -20,6 +20,7 @@ import { readingLines } from "./readingLines.ts";
 import { type CheckRun, runChecks, sortFindings, withoutEchoes } from "./runChecks.ts";
 import { sourceLines } from "./sourceLines.ts";
 import { stageLines } from "./stageLines.ts";
+import { versionStep } from "./versionStep.ts";
 
 export type GradeResult = { ok: true; report: Report } | { ok: false; diagnostics: Diagnostic[] };
 
@@ -88,7 +89,7 @@ function reportOf(
   return {
     reportVersion: 1,
     tool: { name: "underchassis", version },
-    dataset: { version: model.dataset.version, ...(writtenFor === undefined ? {} : { jobWrittenFor: writtenFor }) },
+    dataset: datasetLine(model.dataset.version, writtenFor),
     job: {
       title: model.title,
       file: model.file,
@@ -139,6 +140,12 @@ function reportOf(
     ),
     warnings: [...warnings.map(warningLine), ...merged(model)],
   };
+}
+
+function datasetLine(version: string, writtenFor: string | undefined): Report["dataset"] {
+  if (writtenFor === undefined) return { version };
+  const step = versionStep(writtenFor, version);
+  return { version, jobWrittenFor: writtenFor, ...(step === undefined ? {} : { step }) };
 }
 
 function warningLine({ message, file, line, column }: Diagnostic): Report["warnings"][number] {

@@ -1,5 +1,6 @@
 import type { ReportReadingLine } from "@underchassis/dataset";
 import type { ChassisModel, Prediction, Reading } from "../model/index.ts";
+import { tubeDistance } from "./tubeDistance.ts";
 import { UNIT_OF } from "./units.ts";
 
 /** A reading beyond this many standard deviations (and beyond the worst case) is far outside. */
@@ -76,7 +77,10 @@ export function readingLines(model: ChassisModel): ReportReadingLine[] {
       contributors: (prediction?.contributors ?? [])
         .filter(({ share }) => share >= 0.01)
         .slice(0, 3)
-        .map(({ part, parameter, share }) => `${part} ${parameter} ${Math.round(share * 100)} %`),
+        .map(({ part, parameter, share }) => {
+          const distance = tubeDistance(model, part, reading.life);
+          return `${part} ${parameter} ${Math.round(share * 100)} %${distance === undefined ? "" : ` (${distance})`}`;
+        }),
       ...(stage === undefined ? {} : { stage: stage.id }),
       ...(reading.note === undefined ? {} : { note: reading.note }),
       location: reading.location,

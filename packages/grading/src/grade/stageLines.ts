@@ -11,6 +11,7 @@ export function stageLines(model: ChassisModel, findings: readonly Finding[]): S
     title: stage.title,
     template: stage.template.id,
     summary: stage.template.summary,
+    ...settingLines(stage),
     parts: [...model.parts.values()].filter((part) => part.stage === stage.id).map((part) => partLine(model, part, findings)),
     findings: indices(findings, (finding) => finding.stage === stage.id),
   }));
@@ -26,6 +27,17 @@ export function stageLines(model: ChassisModel, findings: readonly Finding[]): S
     });
   }
   return lines;
+}
+
+/** What the stage works at, in the template's order; nothing for a template without settings. */
+function settingLines({ template, settings, ownSettings }: ChassisModel["stages"][number]): Pick<StageLine, "settings"> {
+  const lines = Object.entries(template.settings ?? {}).flatMap(([name, { meaning, unit }]) => {
+    const value = settings[name];
+    if (value === undefined) return [];
+    const from: "job" | "template" = ownSettings.includes(name) ? "job" : "template";
+    return [{ name, meaning, value, unit: unit === "ratio" ? "" : unit, from }];
+  });
+  return lines.length === 0 ? {} : { settings: lines };
 }
 
 function indices(findings: readonly Finding[], wanted: (finding: Finding) => boolean): number[] {

@@ -1,5 +1,4 @@
-import type { Cell } from "./csvTable.ts";
-import type { Problems } from "./problems.ts";
+import type { Cell, Problems } from "@underchassis/source-text";
 
 /** A word of the job format as people type it into a spreadsheet: `Tubes out` means `tubes-out`. */
 export function asId(text: string): string {

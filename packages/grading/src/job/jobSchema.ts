@@ -1,8 +1,6 @@
-import type { ErrorObject } from "ajv";
+import type { SchemaError } from "@underchassis/source-text";
 import schema from "../../../../schemas/job.schema.json" with { type: "json" };
 import { validate } from "./generated/validateJob.js";
-
-export type SchemaError = ErrorObject<string, Record<string, unknown>, unknown>;
 
 /** All violations of the job schema, as the validator lists them. */
 export function violationsOf(job: unknown): SchemaError[] {

@@ -1,19 +1,15 @@
 import type { Dataset, Job } from "@underchassis/dataset";
+import { locationOf, type Placed, Problems, readFileText, readJson, reportUnprintable, spanOf, textsIn } from "@underchassis/source-text";
 import type { Diagnostic } from "../model/index.ts";
 import { checkShape } from "./checkShape.ts";
-import { readFileText } from "./fileHygiene.ts";
+import { JOB_LIMITS } from "./jobLimits.ts";
 import type { JobFiles, LoadedJob, Path } from "./loadedJob.ts";
 import { mergeTables } from "./mergeJob.ts";
 import { readPartsTable } from "./partsTable.ts";
-import { locationOf, type Placed, spanOf } from "./place.ts";
-import { reportUnprintable } from "./printable.ts";
-import { Problems } from "./problems.ts";
 import { readReadingsTable } from "./readingsTable.ts";
-import { readJson } from "./readJson.ts";
 import type { Doubt } from "./references/context.ts";
 import { REFERENCE_CHECKS } from "./references/index.ts";
 import { survey } from "./references/survey.ts";
-import { textsIn } from "./shapes.ts";
 
 /** A job that can be worked on, or everything that is wrong with it. */
 type LoadResult =
@@ -31,11 +27,11 @@ type LoadResult =
  */
 export function loadJob(files: JobFiles, dataset: Pick<Dataset, "stages">): LoadResult {
   const problems = new Problems();
-  const jobText = readFileText(files.job, problems);
-  const job = jobText && readJson(jobText, problems);
-  const partsText = files.parts && readFileText(files.parts, problems);
+  const jobText = readFileText(files.job, JOB_LIMITS, problems);
+  const job = jobText && readJson(jobText, JOB_LIMITS, problems);
+  const partsText = files.parts && readFileText(files.parts, JOB_LIMITS, problems);
   const parts = partsText ? readPartsTable(partsText, problems) : { rows: [], lost: files.parts ? ("all" as const) : [] };
-  const readingsText = files.readings && readFileText(files.readings, problems);
+  const readingsText = files.readings && readFileText(files.readings, JOB_LIMITS, problems);
   const readings = readingsText ? readReadingsTable(readingsText, problems) : [];
   if (job === undefined) return { ok: false, diagnostics: problems.list() };
 

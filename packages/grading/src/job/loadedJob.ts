@@ -1,8 +1,8 @@
 import type { Job } from "@underchassis/dataset";
+import type { Path } from "@underchassis/source-text";
 import type { Location } from "../model/index.ts";
 
-/** A place in the merged job: property names and array indices from the top. */
-export type Path = readonly (string | number)[];
+export type { Path };
 
 /** The files of one job as text. */
 export interface JobFiles {

@@ -1,12 +1,17 @@
-import { FORBIDDEN_NAMES } from "./forbiddenNames.ts";
-import { nearestOf } from "./nearest.ts";
+import {
+  FORBIDDEN_NAMES,
+  isRecord,
+  nearestOf,
+  oneOf,
+  type Place,
+  type Placed,
+  type Problems,
+  positionAt,
+  put,
+  type Span,
+  textsIn,
+} from "@underchassis/source-text";
 import type { PartRow } from "./partsTable.ts";
-import type { Place, Placed, Span } from "./place.ts";
-import { put } from "./placedObject.ts";
-import type { Problems } from "./problems.ts";
-import { isRecord, textsIn } from "./shapes.ts";
-import { positionAt } from "./sourceText.ts";
-import { oneOf } from "./words.ts";
 
 /** A kind that parts.csv gives for a template's role, to be held against the template. */
 export interface KindClaim {

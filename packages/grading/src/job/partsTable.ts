@@ -1,10 +1,16 @@
+import {
+  type PlacedObject,
+  type Problems,
+  placedObject,
+  put,
+  type Row,
+  readCsv,
+  requireColumns,
+  type SourceText,
+  type Span,
+} from "@underchassis/source-text";
 import { asId, yesOrNo } from "./cellWords.ts";
-import { type Row, readCsv } from "./csvTable.ts";
-import type { Span } from "./place.ts";
-import { type PlacedObject, placedObject, put } from "./placedObject.ts";
-import type { Problems } from "./problems.ts";
-import { requireColumns } from "./requireColumns.ts";
-import type { SourceText } from "./sourceText.ts";
+import { JOB_LIMITS } from "./jobLimits.ts";
 
 /** Columns whose text goes into the part as it stands. */
 const PATH_OF: Readonly<Record<string, readonly string[]>> = {
@@ -51,7 +57,7 @@ export interface PartsTable {
 
 /** The parts of a table, with the place of each cell. */
 export function readPartsTable(source: SourceText, problems: Problems): PartsTable {
-  const table = readCsv(source, PARTS_COLUMNS, problems);
+  const table = readCsv(source, PARTS_COLUMNS, JOB_LIMITS, problems);
   if (table === undefined) return { rows: [], lost: "all" };
   const onItsOwn = (row: Row) => !(row.cells.has("stage") && row.cells.has("role"));
   if (

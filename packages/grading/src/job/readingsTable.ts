@@ -1,11 +1,7 @@
+import { type Placed, type Problems, placedObject, put, readCsv, requireColumns, type SourceText } from "@underchassis/source-text";
 import { asId } from "./cellWords.ts";
-import { readCsv } from "./csvTable.ts";
-import type { Placed } from "./place.ts";
-import { placedObject, put } from "./placedObject.ts";
-import type { Problems } from "./problems.ts";
+import { JOB_LIMITS } from "./jobLimits.ts";
 import { quantityWord } from "./quantityWords.ts";
-import { requireColumns } from "./requireColumns.ts";
-import type { SourceText } from "./sourceText.ts";
 
 /** Column -> property of a reading. */
 const PROPERTY_OF: Readonly<Record<string, string>> = {
@@ -26,11 +22,23 @@ const WORDS = new Set(["condition", "life", "meter"]);
 /** Columns that readings.csv may have; at, quantity and value it must have. */
 const READINGS_COLUMNS = Object.keys(PROPERTY_OF);
 
-/** The readings of a table, each as an object of the job format with the place of its cells. */
+/** The readings of a table, each as an object of the job format with the place of its cells. A row whose value is blank is one that is still to be taken. */
 export function readReadingsTable(source: SourceText, problems: Problems): Placed[] {
-  const table = readCsv(source, READINGS_COLUMNS, problems);
+  const table = readCsv(source, READINGS_COLUMNS, JOB_LIMITS, problems);
   if (table === undefined || !requireColumns(table.header, ["at", "quantity", "value"], problems)) return [];
-  return table.rows.map((row) => {
+  const [taken, blank] = [table.rows.filter(({ cells }) => cells.has("value")), table.rows.filter((row) => !row.cells.has("value"))];
+  const first = blank[0];
+  if (first !== undefined)
+    problems.add(first.span, {
+      code: "reading-blank",
+      severity: "warning",
+      message:
+        blank.length === 1
+          ? "a reading without a value; it counts as not taken"
+          : `${blank.length} readings without a value, this the first; they count as not taken`,
+      expected: "what the meter showed, or no such row",
+    });
+  return taken.map((row) => {
     const reading = placedObject(row.span, row.doubtful);
     for (const [column, { text, span }] of row.cells) {
       const value = column === "quantity" ? (quantityWord(text) ?? text) : WORDS.has(column) ? asId(text) : text;

@@ -1,6 +1,6 @@
 import type { Network, ParameterRef, Sensitivities, SteadyState } from "@underchassis/calc";
 import type { Dataset, StageTemplate } from "@underchassis/dataset";
-import type { Location } from "./finding.ts";
+import type { Location } from "./diagnostic.ts";
 import type { ElementOrigin, Life, Part } from "./part.ts";
 
 export interface LineSupply {
@@ -68,6 +68,10 @@ export interface Stage {
   points: Readonly<Record<string, string>>;
   /** Role -> part id. */
   parts: Readonly<Record<string, string>>;
+  /** Setting of the template -> its value in this chassis, SI. */
+  settings: Readonly<Record<string, number>>;
+  /** Settings that the job gives; the others are the template's typical ones. */
+  ownSettings: readonly string[];
   location: Location;
 }
 

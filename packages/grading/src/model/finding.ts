@@ -1,3 +1,4 @@
+import type { Location } from "./diagnostic.ts";
 import type { Life } from "./part.ts";
 
 /** Worst first. `danger`: do not energise. */
@@ -33,12 +34,6 @@ export interface OrderItem {
   quantity: number;
   for: string;
   why: string;
-}
-
-export interface Location {
-  file: string;
-  line: number;
-  column: number;
 }
 
 /** What one check concludes about one part, point or reading. */

@@ -1,6 +1,6 @@
 import type { Marking, PentodeParameters, Tolerance, TriodeParameters } from "@underchassis/calc";
 import type { JobKind } from "@underchassis/dataset";
-import type { Location } from "./finding.ts";
+import type { Location } from "./diagnostic.ts";
 
 /**
  * The chassis over time. `designed`: as the maker meant it. `found`: what was really there, measured values included.
@@ -142,6 +142,8 @@ export interface Part {
     substitute?: { lowest?: number; highest?: number; text?: string; source: string };
   };
   polarised: boolean;
+  /** Tubes whose mean currents stand as loads: drive or oscillation sets them, not the curves. */
+  driven?: true;
   /** A part in series: where there is none, its two points are joined. */
   joinedWhenAbsent: boolean;
   /** Switches: position by condition. */

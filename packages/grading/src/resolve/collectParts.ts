@@ -3,6 +3,7 @@ import type { Path } from "../job/loadedJob.ts";
 import type { Stage } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { fittedOf, type PartInput, pairPins, type WindingInput } from "./partInput.ts";
+import { stageSettings } from "./stageSettings.ts";
 
 /** Stages with their terminals bound, every part that they and the job call for, and points joined where a series part is missing. */
 export function collectParts(
@@ -35,6 +36,8 @@ export function collectParts(
       template,
       points,
       parts,
+      settings: stageSettings(context, template, written.settings ?? {}, ["stages", index, "settings"]),
+      ownSettings: Object.keys(written.settings ?? {}),
       location: context.job.locate(["stages", index]),
     });
   }

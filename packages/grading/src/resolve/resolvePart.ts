@@ -57,6 +57,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
         from,
         era: context.era,
         electrolytic,
+        pins: input.pins,
         path: [...path, written.marked === undefined ? "type" : "marked"],
       })
     : {};
@@ -70,6 +71,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
           from: "fitted",
           era: NOW,
           electrolytic,
+          pins: input.pins,
           path: [...path, "fitted", ...(fitted.type === undefined ? ["marked"] : ["type"])],
         })
       : undefined;
@@ -82,6 +84,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
         from: "marking",
         era: context.era,
         electrolytic,
+        pins: input.pins,
         path: [...path, written.foundType === undefined ? "foundMarked" : "foundType"],
       })
     : original;
@@ -139,6 +142,7 @@ export function resolvePart(context: ResolveContext, input: PartInput, meters: R
     ...(input.templateId === undefined ? {} : { template: input.templateId }),
     ...(template === undefined ? {} : { advice: adviceOf(template) }),
     polarised: input.polarised || LIVES.some((life) => lives[life].dielectric === "electrolytic"),
+    ...(template?.driven === true ? { driven: true as const } : {}),
     joinedWhenAbsent: template?.whenAbsent === "joined",
     ...optional("positions", { ...template?.positions, ...written.positions }),
     ...optional("presentIn", ("presentIn" in written ? written.presentIn : undefined) ?? template?.presentIn),

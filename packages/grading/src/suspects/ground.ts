@@ -22,6 +22,8 @@ export interface Ground {
   nominal: Float64Array;
   /** What the meter's own resistance makes of the reading, as a factor. */
   loading: Float64Array;
+  /** Further doubt of a reading, one standard deviation on its scale: what a volt of an ohmmeter shows of a capacitor's leakage. */
+  soft: Float64Array;
   /** Row-major [observable][parameter]: change of the scaled reading for one standard deviation of each value. */
   slopes: Float64Array;
   parameters: readonly { key: string; part: string; deviation: number }[];
@@ -65,6 +67,7 @@ export function lay(
     situations,
     nominal: new Float64Array(observables.length).fill(Number.NaN),
     loading: new Float64Array(observables.length).fill(1),
+    soft: new Float64Array(observables.length),
     slopes: new Float64Array(observables.length * width),
     parameters,
     volts: Math.max(1, ...situations.flatMap(({ steady }) => (steady === undefined ? [] : [...steady.points.values()].map(({ meanVolts }) => Math.abs(meanVolts))))),
@@ -107,6 +110,9 @@ function situationsOf(
 function layOhms(ground: Ground, { compiled, network, indices }: Situation, columns: readonly number[], width: number): void {
   const index = pointIndex(network);
   const transfer = coldTransfer(network, index);
+  const leaking = compiled.network;
+  const leakingIndex = pointIndex(leaking);
+  const leakingTransfer = coldTransfer(leaking, leakingIndex);
   const resistances = restingOf(compiled, network);
   for (const k of indices) {
     const { at, to, quantity } = ground.observables[k]!;
@@ -114,6 +120,7 @@ function layOhms(ground: Ground, { compiled, network, indices }: Situation, colu
     if (from === undefined || other === undefined || quantity !== "ohms") continue;
     const ohms = ohmsOf(network, index, transfer, from, other);
     ground.nominal[k] = scaled(quantity, ohms);
+    ground.soft[k] = Math.abs(ground.nominal[k]! - scaled(quantity, ohmsOf(leaking, leakingIndex, leakingTransfer, from, other)));
     const slope = scaleSlope(quantity, ohms);
     if (slope === 0) continue;
     for (const [j, resistance] of resistances.entries()) {

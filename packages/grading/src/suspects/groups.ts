@@ -13,13 +13,13 @@ const ALIKE = 1;
 
 /** Standard deviation of one reading under a hypothesis: meter, model, and the spread of healthy parts. */
 export function deviationOf(ground: Ground, index: number, predicted: number): number {
-  const { quantity, accuracy } = ground.observables[index]!;
+  const { quantity } = ground.observables[index]!;
   const width = ground.parameters.length;
   const healthy = ground.nominal[index]!;
   let variance = 0;
   for (let k = 0; k < width; k += 1) variance += ground.slopes[index * width + k]! ** 2;
   const stretch = quantity === "ohms" || Math.abs(healthy) < 0.01 * ground.volts ? 1 : Math.min(3, Math.abs(predicted / healthy));
-  return Math.sqrt(variance * stretch ** 2 + ownVariance(ground, quantity, accuracy, predicted, healthy));
+  return Math.sqrt(variance * stretch ** 2 + ownVariance(ground, index, predicted));
 }
 
 /** Groups hypotheses whose predictions agree wherever a meter could be put. */

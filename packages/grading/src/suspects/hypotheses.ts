@@ -21,6 +21,8 @@ export interface Judged {
   /** Values that hold most of the weight of a range. */
   low?: number;
   high?: number;
+  /** A drifted part beside it. */
+  second?: Fault;
 }
 
 /** Values of a range at which its likelihood is looked at. */

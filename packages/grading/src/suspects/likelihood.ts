@@ -51,7 +51,6 @@ export class Likelihood {
   readonly #ground: Ground;
   readonly #values: Float64Array;
   readonly #quantities: readonly ReadingQuantity[];
-  readonly #accuracy: readonly number[];
   readonly #base: Float64Array;
   readonly #broad: Float64Array;
 
@@ -60,7 +59,6 @@ export class Likelihood {
     this.#ground = ground;
     this.indices = readings.map(({ index }) => index);
     this.#quantities = readings.map(({ index }) => ground.observables[index]!.quantity);
-    this.#accuracy = readings.map(({ index }) => ground.observables[index]!.accuracy);
     this.#values = Float64Array.from(readings, ({ value }, k) => scaled(this.#quantities[k]!, value));
     this.#base = this.covariance(ground.slopes);
     this.#broad = Float64Array.from(readings, ({ value }, k) => this.#span(this.#quantities[k]!, value));
@@ -123,8 +121,9 @@ export class Likelihood {
     }
     for (const [i, k] of known.entries()) {
       const index = this.indices[k]!;
-      const [value, healthy] = [predicted[index]!, this.#ground.nominal[index]!];
-      const own = ownVariance(this.#ground, this.#quantities[k]!, this.#accuracy[k]!, value, healthy);
+      const value = predicted[index]!;
+      const healthy = this.#ground.nominal[index]!;
+      const own = ownVariance(this.#ground, index, value);
       matrix[i * n + i] = matrix[i * n + i]! + own + (this.#quantities[k] === "ohms" ? 0 : (loose * (value - healthy)) ** 2);
     }
     const fit = fitOf(residuals, matrix, known.map((k) => this.#broad[k]!));
@@ -134,11 +133,28 @@ export class Likelihood {
     return { logLikelihood: fit.logLikelihood, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
   }
 
+  /**
+   * Likeliest shift of one value, in its standard deviations, when all values are as uncertain as the slopes say: the projection of
+   * the residuals on its column.
+   */
+  estimate(predicted: Float64Array, slopes: Float64Array, column: number): number {
+    const n = this.indices.length;
+    const width = this.#ground.parameters.length;
+    const matrix = this.covariance(slopes);
+    for (const [k, index] of this.indices.entries()) matrix[k * n + k] = matrix[k * n + k]! + ownVariance(this.#ground, index, predicted[index]!);
+    const { inverse } = invertSymmetric(matrix, n);
+    let sum = 0;
+    for (let i = 0; i < n; i += 1)
+      for (let j = 0; j < n; j += 1)
+        sum += slopes[this.indices[i]! * width + column]! * inverse[i * n + j]! * (this.#values[j]! - predicted[this.indices[j]!]!);
+    return sum;
+  }
+
   /** Standard deviation of one reading of the healthy chassis. */
   deviation(k: number): number {
     const index = this.indices[k]!;
     const healthy = this.#ground.nominal[index]!;
-    return Math.sqrt(this.#base[k * this.indices.length + k]! + ownVariance(this.#ground, this.#quantities[k]!, this.#accuracy[k]!, healthy, healthy));
+    return Math.sqrt(this.#base[k * this.indices.length + k]! + ownVariance(this.#ground, index, healthy));
   }
 
   /** Tolerances scale a reading: what is half as high spreads half as wide. */
@@ -149,12 +165,14 @@ export class Likelihood {
 }
 
 /** Variance of one reading from the meter, the model and the last digit. */
-export function ownVariance(ground: Ground, quantity: ReadingQuantity, accuracy: number, predicted: number, healthy: number): number {
+export function ownVariance(ground: Ground, index: number, predicted: number): number {
+  const { quantity, accuracy } = ground.observables[index]!;
+  const healthy = ground.nominal[index]!;
   const change = CHANGE_ERROR * Math.abs(predicted - healthy);
   if (quantity === "ohms") {
     // Above a megohm, capacitors that charge and damp insulation make the reading a guess.
     const soft = predicted > Math.log(1e6) ? 0.1 * (predicted - Math.log(1e6)) : 0;
-    return (accuracy / 2) ** 2 + MODEL_ERROR.ohms ** 2 + FLOOR.ohms ** 2 + change ** 2 * 0.1 + soft ** 2 + (0.3 * scaleSlope("ohms", Math.exp(predicted))) ** 2;
+    return (accuracy / 2) ** 2 + MODEL_ERROR.ohms ** 2 + FLOOR.ohms ** 2 + change ** 2 * 0.1 + soft ** 2 + ground.soft[index]! ** 2 + (0.3 * scaleSlope("ohms", Math.exp(predicted))) ** 2;
   }
   const share = Math.hypot(accuracy / (quantity === "dc-volts" || quantity === "dc-amps" ? 1.5 : 1), MODEL_ERROR[quantity]);
   const floor = FLOOR[quantity] + (quantity.endsWith("volts") ? FLOOR_SHARE * ground.volts : 0);

@@ -80,6 +80,7 @@ function suspectOf(model: ChassisModel, found: Found, group: Group, rank: number
     prior: judged.prior * found.priorScale,
     title: titleOf(model, judged.fault),
     fault: judged.fault,
+    ...(judged.second === undefined ? {} : { second: { title: titleOf(model, judged.second), fault: judged.second } }),
     ...(judged.low === undefined ? {} : { low: judged.low }),
     ...(judged.high === undefined ? {} : { high: judged.high }),
     readings: found.usable.map(({ index, value }, k) => readingOf(found, judged, index, value, k)),

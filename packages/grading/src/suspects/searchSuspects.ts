@@ -2,6 +2,7 @@ import { CircuitError } from "@underchassis/calc";
 import type { ChassisModel, Life, Reading } from "../model/index.ts";
 import { applyFault } from "./applyFault.ts";
 import { candidateMeasurements } from "./candidates.ts";
+import { judgeDoubles, type Relaid } from "./doubles.ts";
 import { enumerateFaults } from "./enumerate.ts";
 import { FaultSolver } from "./faultSolver.ts";
 import { type Ground, lay } from "./ground.ts";
@@ -35,6 +36,8 @@ const FINAL_MARGIN = 10;
 const RELAID = 6;
 /** A healthy chassis whose readings all lie within so many deviations needs no search. */
 const QUIET = 2;
+/** A reading further off than this is not explained by one fault. */
+const UNEXPLAINED = 3.3;
 
 /**
  * From readings that are off to the fault that explains them: simulates every single fault, weighs each by the readings under the
@@ -84,7 +87,6 @@ function search(
   const usable = readings.flatMap(({ value }, index) => (Number.isNaN(ground.nominal[index]!) || Number.isNaN(value) ? [] : [{ index, value }]));
   const seconds = () => (performance.now() - clock.start) / 1000;
   if (usable.length === 0) return { ...EMPTY, life, seconds: seconds() };
-  if (process.env.DBG) console.log('laid', seconds());
   const likelihood = new Likelihood(ground, usable);
   const healthy = likelihood.fit(ground.nominal);
   if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET)) return { ...EMPTY, verdict: "nothing-off", life, seconds: seconds() };
@@ -100,17 +102,19 @@ function search(
     options.onProgress?.(done, total);
     return performance.now() - clock.start > 0.8 * clock.limit;
   };
+  const late = () => performance.now() - clock.start > clock.limit;
   const { judged, complete } = judgeAll(faults, { ground, solver, screen: new Screen(ground, model.line.hertz), likelihood, wanted: read, tick });
-  if (process.env.DBG) console.log(solver.counts, solver.solved, seconds());
   const scale = Math.log((1 - HEALTHY - UNKNOWN) / judged.reduce((sum, { prior }) => sum + prior, 0));
   const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale })).sort((a, b) => b.logWeight - a.logWeight);
-  const finalists = again(model, life, ranked, ground, solver, likelihood, read, clock);
-  if (process.env.DBG) console.log(solver.counts, seconds());
+  const { finalists, relaid } = again(model, life, ranked, ground, solver, likelihood, read, clock);
   const rest = ranked.slice(finalists.length);
+  // One fault is the rule; two are looked for where the best one leaves a reading unexplained.
+  const leaves = Math.max(0, ...(finalists[0]?.fit.deviations ?? []).map(Math.abs));
+  const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, ground, solver, likelihood, read);
   const healthyWeight = Math.log(HEALTHY) + healthy.logLikelihood;
   const unknownWeight = Math.log(UNKNOWN) + likelihood.unexplained;
-  const sum = logSum([healthyWeight, unknownWeight, ...finalists.map(({ logWeight }) => logWeight), ...rest.map(({ logWeight }) => logWeight)]);
-  const beliefs: Belief[] = finalists
+  const sum = logSum([healthyWeight, unknownWeight, ...finalists.map(({ logWeight }) => logWeight), ...doubles.map(({ logWeight }) => logWeight), ...rest.map(({ logWeight }) => logWeight)]);
+  const beliefs: Belief[] = [...finalists, ...doubles]
     .map((entry) => ({ judged: entry, posterior: Math.exp(entry.logWeight - sum) }))
     .sort((a, b) => b.posterior - a.posterior);
   return reportOf(model, {
@@ -145,7 +149,7 @@ function again(
   likelihood: Likelihood,
   read: ReadonlySet<number>,
   clock: { start: number; limit: number },
-): Judged[] {
+): { finalists: Judged[]; relaid: Relaid[] } {
   const best = ranked[0]?.logWeight ?? 0;
   const all = new Set(ground.observables.map((_, index) => index));
   const chosen = ranked.slice(0, FINALISTS).filter(({ logWeight }) => logWeight > best - FINAL_MARGIN);
@@ -157,15 +161,20 @@ function again(
     return { ...entry, predicted, fit, logWeight: entry.logWeight + fit.logLikelihood - entry.fit.logLikelihood };
   });
   refined.sort((a, b) => b.logWeight - a.logWeight);
-  return refined.map((entry, rank) => {
+  const relaid: Relaid[] = [];
+  const finalists = refined.map((entry, rank) => {
     if (rank >= RELAID || performance.now() - clock.start > clock.limit) return entry;
     try {
-      const own = lay(model, life, ground.observables, { fault: (network) => applyFault(network, entry.edit), wanted: read });
-      const fit = likelihood.fit(entry.predicted, { slopes: own.slopes });
-      return { ...entry, fit, logWeight: entry.logWeight + fit.logLikelihood - entry.fit.logLikelihood };
+      const { slopes } = lay(model, life, ground.observables, { fault: (network) => applyFault(network, entry.edit), wanted: read });
+      const fit = likelihood.fit(entry.predicted, { slopes });
+      const judged = { ...entry, fit, logWeight: entry.logWeight + fit.logLikelihood - entry.fit.logLikelihood };
+      relaid.push({ judged, slopes });
+      return judged;
     } catch (error) {
       if (error instanceof CircuitError) return entry;
       throw error;
     }
   });
+  finalists.sort((a, b) => b.logWeight - a.logWeight);
+  return { finalists, relaid };
 }

@@ -1,4 +1,4 @@
-import { CircuitError, solveSteady } from "@underchassis/calc";
+import { CircuitError, type Element, solveSteady } from "@underchassis/calc";
 import type { ChassisModel, Check, Figure, Finding, Reading } from "../../model/index.ts";
 import { coldOhms } from "../shared/coldOhms.ts";
 import { atMost, figure } from "../shared/figure.ts";
@@ -12,6 +12,8 @@ import { amps, ohms, percent, volts, watts } from "../shared/words.ts";
 /** common-practice: what a leaky coupling capacitor may lift a grid by: a tenth of a volt, or 2 % of a power tube's bias. */
 const SMALL_SIGNAL_VOLTS = 0.1;
 const BIAS_SHARE = 0.02;
+/** A grid that stands at less than this without any leak counts as one at zero. */
+const OWN_VOLTS = 0.05;
 /** Below this the far side has nothing to leak. */
 const LEAST_SOURCE_VOLTS = 20;
 
@@ -85,9 +87,11 @@ function leakOf(model: ChassisModel, path: GridPath): Leak | undefined {
     );
   if (reading !== undefined) {
     const loaded = 1 / (1 / gridOhms + 1 / reading.loadOhms);
-    const leakOhms = reading.value <= 0 ? Number.POSITIVE_INFINITY : (loaded * (sourceVolts - reading.value)) / reading.value;
-    const how = `${ohms(loaded)} (grid leak with the meter) * (${volts(sourceVolts)} - ${volts(reading.value)}) / ${volts(reading.value)}`;
-    return { ...common, leakOhms, shift: shiftOf(sourceVolts, gridOhms, leakOhms), reading, how };
+    const { volts: own, spread } = withoutLeak(model, path, condition, reading);
+    const lifted = reading.value - own;
+    const leakOhms = lifted <= Math.max(spread, 0) ? Number.POSITIVE_INFINITY : (loaded * (sourceVolts - reading.value)) / lifted;
+    const how = `${ohms(loaded)} (grid leak with the meter) * (${volts(sourceVolts)} - ${volts(reading.value)}) / ${volts(lifted)}${Math.abs(own) < OWN_VOLTS ? "" : `; ${volts(own)} is the grid's own`}`;
+    return { ...common, leakOhms, shift: shiftOf(sourceVolts - own, gridOhms, leakOhms), reading, how };
   }
   const measured = path.capacitorState.leak?.value;
   if (measured === undefined) return undefined;
@@ -98,6 +102,36 @@ function leakOf(model: ChassisModel, path: GridPath): Leak | undefined {
     reading: undefined,
     how: "measured on the capacitor",
   };
+}
+
+/**
+ * What the grid stands at on this meter without any leak, and how far tolerances may put it above: zero for most, but tens of volts where
+ * the grid leak ends at a divider or at a high cathode.
+ */
+function withoutLeak(model: ChassisModel, path: GridPath, condition: string, reading: Reading): { volts: number; spread: number } {
+  const situation = { life: "restored", condition, line: "actual" } as const;
+  const { network, pointOf } = model.compile(situation);
+  const grid = pointOf(path.gridSide);
+  const none = { volts: 0, spread: 0 };
+  if (grid === undefined) return none;
+  const elements = network.elements.map((element) => (element.id === path.capacitor.id ? tight(element) : element));
+  const meter: Element = { kind: "resistor", id: "meter", nodes: [grid, network.reference], ohms: reading.loadOhms };
+  try {
+    const own = solveSteady({ ...network, elements: [...elements, meter] }, { hertz: model.line.hertz }).points.get(grid)?.meanVolts ?? 0;
+    if (Math.abs(own) < OWN_VOLTS) return none;
+    const window = model.predict(situation, { quantity: "dc-volts", at: path.gridSide, to: model.reference });
+    return { volts: own, spread: window === undefined ? 0 : window.high - window.nominal };
+  } catch (error) {
+    if (error instanceof CircuitError) return none;
+    throw error;
+  }
+}
+
+/** The same capacitor without leakage. */
+function tight(element: Element): Element {
+  if (element.kind !== "capacitor") return element;
+  const { leakOhms: _leak, ...rest } = element;
+  return rest;
 }
 
 /** A reading taken before the work says nothing of a capacitor fitted since. */

@@ -31,8 +31,36 @@ describe("output-stage-operation", () => {
     expect(read?.figures[0]?.value).toBeGreaterThan(15);
     expect(read?.figures[0]?.value).toBeLessThan(17.5);
   });
+  it("gives each tube of a pair its half of the common cathode's current", () => {
+    const second = {
+      name: "V2",
+      kind: "tube",
+      type: "6V6GT",
+      pins: { plate: "plate", screen: "B+", grid: "grid", cathode: "cathode" },
+    } as const;
+    const model = modelOf(
+      {
+        parts: [...outputParts({ R1: { marked: "125 ohm 5 W" } }), second],
+        readings: [{ at: "cathode", quantity: "dc-volts", value: "9.5 V" }],
+      },
+      referenceDataset(),
+    );
+    const read = outputStageOperation.run(model).filter(({ title }) => title.includes("by its readings"));
+    expect(read.map(({ part }) => part)).toEqual(["V1", "V2"]);
+    // Ohm's law: 9.5 V / 125 ohm = 76 mA; two like tubes draw 38 mA each.
+    for (const { figures } of read) expect(figures[1]?.value).toBeCloseTo(0.038, 4);
+  });
   it("agrees with a reading of the published bias: 12.5 V", () =>
     expect(run({}, [{ at: "cathode", quantity: "dc-volts", value: "12.5 V" }])[1]).toMatchObject({ severity: "good" }));
+  it("speaks of the bias supply where the bias is fixed, of the cathode resistor where it is not", () => {
+    const bias = [
+      { name: "BC", kind: "battery", between: ["chassis", "bias"], marked: "2 V" },
+      { name: "R9", kind: "resistor", between: ["grid", "bias"], marked: "100 kohm 0.5 W" },
+    ] as const;
+    const parts = [...outputParts({ R1: { marked: "1 ohm 2 W" }, R2: null }), ...bias] as NonNullable<TestJob["parts"]>;
+    expect(outputStageOperation.run(modelOf({ parts }, referenceDataset()))[0]?.action).toContain("bias more negative");
+    expect(run({ R1: { marked: "120 ohm 2 W" } })[0]?.action).toContain("raise the cathode resistor");
+  });
   it("does not apply to voltage amplifiers", () =>
     expect(run({ V1: { type: "12AX7", pins: { plate: "plate", grid: "grid", cathode: "cathode" } } })).toEqual([]));
 });

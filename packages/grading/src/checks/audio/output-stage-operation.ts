@@ -76,7 +76,7 @@ function simulated(check: Check, model: ChassisModel, life: Life, tube: Tube): F
         }),
   );
   const found = `${amps(hottest.plateAmps)} at ${volts(hottest.plateVolts)}: ${watts(hottest.plateWatts)} at the plate, ${watts(hottest.screenWatts)} at the screen; bias ${volts(hottest.gridVolts)}`;
-  return [verdict(check, life, part, state, hottest.condition, found, figures, "simulated")];
+  return [verdict(check, life, part, state, hottest, found, figures, "simulated")];
 }
 
 function verdict(
@@ -84,7 +84,7 @@ function verdict(
   life: Life,
   part: Part,
   state: PartState,
-  condition: string,
+  work: TubeWork,
   found: string,
   figures: Figure[],
   basis: "simulated" | "read",
@@ -94,7 +94,7 @@ function verdict(
   const warn = state.limits?.system === "design-center" ? WARN_SHARE : NEAR_SHARE;
   const limit = watts(state.limits?.plateWatts ?? 0);
   const base = {
-    condition,
+    condition: work.condition,
     found,
     shouldBe: `plate at most ${limit}${state.limits?.screenWatts === undefined ? "" : `, screen at most ${watts(state.limits.screenWatts)}`}`,
     figures,
@@ -117,11 +117,14 @@ function verdict(
       ? "The plate reddens, gas comes out of the metal, and the current runs away; output transformer and rectifier go with it."
       : "Tubes of one type differ by a fifth and more: a strong one goes beyond the limit where an average one comes close.",
     action: over
-      ? "Check the coupling capacitor for leakage, the cathode resistor and the screen supply; if all are right, raise the cathode resistor in steps of a tenth or lower the line voltage that reaches the set."
+      ? `Check the coupling capacitor for leakage, ${hasFixedBias(work) ? "the bias at the grid, back to its supply," : "the cathode resistor"} and the screen supply; if all are right, ${hasFixedBias(work) ? "set the bias more negative" : "raise the cathode resistor in steps of a tenth"} or lower the line voltage that reaches the set.`
       : "Watch the plate in the dark on first power; check the line voltage that reaches the set.",
     ...(over ? { holds: "full-line" as const } : {}),
   });
 }
+
+/** The grid stands below the reference by more than a leak or a meter would put it there. */
+const hasFixedBias = ({ gridVolts, cathodeVolts }: TubeWork): boolean => gridVolts + cathodeVolts < -1;
 
 /** Ik = Vk / Rk: the current that the tube really draws, from the voltage read at its cathode. */
 function fromReadings(check: Check, model: ChassisModel, life: Life, tube: Tube): Finding[] {
@@ -139,12 +142,14 @@ function fromReadings(check: Check, model: ChassisModel, life: Life, tube: Tube)
     const cathodeVolts = direct(cathode, simulation.condition);
     const resistance = parallel(model, life, cathode);
     if (cathodeVolts === undefined || resistance === undefined || simulation.cathodeAmps <= 0) return [];
-    const cathodeAmps = cathodeVolts / resistance;
+    const share = shareOfCathode(model, life, tube, simulation);
+    const cathodeAmps = (cathodeVolts / resistance) * share;
     const plateShare = simulation.plateAmps / simulation.cathodeAmps;
     const plateRead = direct(state.pins.plate, simulation.condition);
     const plateVolts = plateRead === undefined ? simulation.plateVolts : plateRead - cathodeVolts;
     const plateWatts = cathodeAmps * plateShare * plateVolts;
-    const how = `${volts(cathodeVolts)} / ${ohms(resistance)} = ${amps(cathodeAmps)}, ${percent(plateShare)} of it to the plate (simulation), ${volts(plateVolts)} ${plateRead === undefined ? "simulated" : "read"} across the tube`;
+    const shared = share < 1 ? ` * ${percent(share)} (its part of the common cathode, simulation)` : "";
+    const how = `${volts(cathodeVolts)} / ${ohms(resistance)}${shared} = ${amps(cathodeAmps)}, ${percent(plateShare)} of it to the plate (simulation), ${volts(plateVolts)} ${plateRead === undefined ? "simulated" : "read"} across the tube`;
     const figures = [
       atMost(plateWatts, limits.plateWatts ?? 0, {
         label: `plate dissipation of ${part.name} from the readings`,
@@ -166,13 +171,22 @@ function fromReadings(check: Check, model: ChassisModel, life: Life, tube: Tube)
         life,
         part,
         state,
-        simulation.condition,
+        simulation,
         `${volts(cathodeVolts)} at the cathode: ${amps(cathodeAmps)}, about ${watts(plateWatts)} at the plate`,
         figures,
         "read",
       ),
     ];
   });
+}
+
+/** What a tube draws of the current in a cathode resistor that several tubes share, as the simulation splits it. */
+function shareOfCathode(model: ChassisModel, life: Life, { state }: Tube, own: TubeWork): number {
+  const together = tubesIn(model, life)
+    .filter((other) => other.state.pins.cathode === state.pins.cathode)
+    .flatMap((other) => workOf(model, life, other, "actual").filter(({ condition }) => condition === own.condition))
+    .reduce((sum, { cathodeAmps }) => sum + cathodeAmps, 0);
+  return together > own.cathodeAmps ? own.cathodeAmps / together : 1;
 }
 
 /** Resistors between a cathode and the reference, in parallel. */

@@ -24,7 +24,10 @@ describe("dataset-version", () => {
     expect(finding?.why).toContain("changed their names");
   });
   it("tells corrected values from changed meanings (semantic versions)", () => {
-    expect(run("1.2.0", "1.3.0")[0]?.why).toContain("corrected");
+    expect(run("1.2.0", "1.3.0")[0]?.why).toMatch(/^A minor step: .*added/);
+    expect(run("1.2.0", "1.2.1")[0]?.why).toMatch(/^A patch step: .*corrected/);
+    expect(run("1.9.0", "2.0.0")[0]?.why).toMatch(/^A major step: .*stricter/);
+    expect(run("0.1.0", "0.1.1")[0]?.why).toMatch(/^A patch step/);
     expect(run("0.1.0", "0.2.0")[0]?.why).toContain("changed their names");
   });
   it("finds one of a newer reference", () => expect(run("1.10.0", "1.9.0")[0]?.title).toContain("newer"));

@@ -1,5 +1,13 @@
+import { compareVersions, type VersionStep, versionStep } from "../../grade/versionStep.ts";
 import type { Check, Finding } from "../../model/index.ts";
 import { good, report } from "../shared/report.ts";
+
+/** What may be otherwise between two versions. */
+const CHANGED: Readonly<Record<VersionStep, string>> = {
+  major: "roles, terminals or limits may have changed their names or meanings, or have become stricter.",
+  minor: "records or properties were added, or limits loosened; a grade can change with them.",
+  patch: "texts or single figures of the reference were corrected; a grade can change with them.",
+};
 
 /** Whether the job was written for the reference that it is graded with. */
 export const datasetVersion: Check = {
@@ -23,18 +31,14 @@ export const datasetVersion: Check = {
           why: "Templates and limits are the ones that the job had in mind.",
         }),
       ];
-    const [was, is] = [numbers(writtenFor), numbers(version)];
-    const newer = compare(was, is) > 0;
-    // Semantic versions: a first number of 0 promises nothing from one second number to the next.
-    const breaking = was[0] !== is[0] || (is[0] === 0 && was[1] !== is[1]);
+    const newer = compareVersions(writtenFor, version) > 0;
+    const step = versionStep(writtenFor, version) ?? "patch";
     return [
       report(this, "restored", undefined, {
         ...base,
         severity: "watch",
         title: newer ? "The job was written for a newer reference" : "The job was written for an earlier reference",
-        why: breaking
-          ? "Roles, terminals or limits may have changed their names or meanings between these versions."
-          : "Values of the reference may have been corrected since; a grade can change with them.",
+        why: `A ${step} step: ${CHANGED[step]}`,
         action: newer
           ? "Update the reference, then grade again."
           : `Read the list of changes from ${writtenFor} to ${version}, check the stages that it names, then write ${version} into the job.`,
@@ -42,17 +46,3 @@ export const datasetVersion: Check = {
     ];
   },
 };
-
-const numbers = (version: string): number[] =>
-  version
-    .split(/[.+-]/)
-    .slice(0, 3)
-    .map((piece) => Number.parseInt(piece, 10) || 0);
-
-function compare(a: readonly number[], b: readonly number[]): number {
-  for (const [index, value] of a.entries()) {
-    const difference = value - (b[index] ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return 0;
-}

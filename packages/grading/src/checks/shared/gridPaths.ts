@@ -18,12 +18,14 @@ export interface GridPath {
 export function gridPaths(model: ChassisModel, life: Life): GridPath[] {
   const stoppers = allIn(model, life, "resistor").filter(({ part }) => part.duty === "stopper");
   const capacitors = allIn(model, life, "capacitor");
+  const joinedTo = joinedPoints(model, life);
   const toTubes = allIn(model, life, "tube").flatMap((tube) => {
     const grid = tube.state.pins.grid;
     if (grid === undefined || grid === model.reference) return [];
+    const here = joinedTo(grid);
     const gridPoints = new Set([
-      grid,
-      ...stoppers.flatMap(({ state }) => (endsOf(state)?.includes(grid) === true ? (endsOf(state) ?? []) : [])),
+      ...here,
+      ...stoppers.flatMap(({ state }) => (endsOf(state)?.some((point) => here.includes(point)) === true ? (endsOf(state) ?? []) : [])),
     ]);
     gridPoints.delete(model.reference);
     return capacitors.flatMap((capacitor) => pathThrough(capacitor, tube, gridPoints));
@@ -37,6 +39,15 @@ export function gridPaths(model: ChassisModel, life: Life): GridPath[] {
     return isOther ? pathThrough(capacitor, undefined, new Set([ends[1]])) : [];
   });
   return [...toTubes, ...toOthers];
+}
+
+/** Points that are one with another through wires and series parts that this chassis does not have. */
+function joinedPoints(model: ChassisModel, life: Life): (point: string) => readonly string[] {
+  const condition = [...model.conditions.values()].find(({ powered, like }) => powered && like === "operating")?.id;
+  if (condition === undefined) return (point) => [point];
+  const { pointOf } = model.compile({ life, condition, line: "actual" });
+  const nodeOf = (point: string) => pointOf(point) ?? point;
+  return (point) => [...new Set([point, ...[...model.points.keys()].filter((other) => nodeOf(other) === nodeOf(point))])];
 }
 
 function pathThrough({ part, state }: Placed, tube: Placed | undefined, gridPoints: ReadonlySet<string>): GridPath[] {

@@ -71,8 +71,8 @@ export interface StageValues extends FormulaValues {
 }
 
 /**
- * What names and points of a template's formulas stand for, SI units: properties of its parts, figures of the simulation,
- * `lineVolts` and `lineHertz`. A part with several elements (two plates) gives the largest magnitude of them.
+ * What names and points of a template's formulas stand for, SI units: properties of its parts, figures of the simulation, settings
+ * of the stage, `lineVolts` and `lineHertz`. A part with several elements (two plates) gives the largest magnitude of them.
  */
 export function stageValues(model: ChassisModel, stage: Stage, life: Life, condition: Condition, line: Line): StageValues {
   const solved = model.solve({ life, condition: condition.id, line });
@@ -86,6 +86,7 @@ export function stageValues(model: ChassisModel, stage: Stage, life: Life, condi
     name(name) {
       if (name === "lineVolts") return lineVoltsOf(model, line);
       if (name === "lineHertz") return model.line.hertz;
+      if (Object.hasOwn(stage.settings, name)) return stage.settings[name];
       const [role = "", property = ""] = name.split(".");
       const state = stateOf(role);
       if (property === "present") return state?.present === true ? 1 : 0;

@@ -21,12 +21,12 @@ export interface TubeWork {
 }
 
 const POWER_CLASSES: ReadonlySet<string> = new Set(["beam-power", "power-pentode", "power-triode"]);
-/** from-memory: a tube that may dissipate this much at its plate is a power tube, whatever its record calls it. */
+/** from-memory: a tube that may dissipate more than this at its plate is a power tube, whatever its record calls it; a 6SN7GTB may 5 W. */
 const POWER_WATTS = 5;
 
 export function isPowerTube(model: ChassisModel, state: PartState): boolean {
   const record = model.dataset.tubes.get((state.type ?? "").toUpperCase());
-  return POWER_CLASSES.has(record?.class ?? "") || (state.limits?.plateWatts ?? 0) >= POWER_WATTS;
+  return POWER_CLASSES.has(record?.class ?? "") || (state.limits?.plateWatts ?? 0) > POWER_WATTS;
 }
 
 /**

@@ -105,4 +105,11 @@ describe("template-requirements", () => {
     expect(findings.filter(({ life }) => life === "restored").map(({ severity }) => severity)).toEqual(["good"]);
     expect(findings.filter(({ life }) => life === "planned").map(({ severity }) => severity)).toEqual(["adjust"]);
   });
+
+  it("speaks against the part that the rule is about, where its formula names several", () => {
+    const both = { formula: "lower.ohms >= 0.5 * upper.ohms", measures: "lower resistor" };
+    expect(run({ upper: { marked: "30 kohm 2 W" } }, both)[0]?.part).toBeUndefined();
+    const [finding] = run({ upper: { marked: "30 kohm 2 W", name: "R7" } }, { ...both, about: "upper" });
+    expect(finding).toMatchObject({ part: "R7", found: "lower resistor: 10 kohm" });
+  });
 });

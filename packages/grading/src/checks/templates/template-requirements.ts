@@ -83,7 +83,8 @@ function broken(
   const failing = evaluated.comparisons.filter(({ holds }) => holds === false);
   const shown = failing.length > 0 ? failing : evaluated.comparisons;
   const only = rolesOf(formula);
-  const part = only.length === 1 ? model.parts.get(stage.parts[only[0] ?? ""] ?? "") : undefined;
+  const about = requirement.about ?? (only.length === 1 ? only[0] : undefined);
+  const part = about === undefined ? undefined : model.parts.get(stage.parts[about] ?? "");
   const plain = (text: string) => /^[\d.]+$/.test(text);
   return {
     ...base(check, stage, life, requirement),
@@ -91,7 +92,12 @@ function broken(
     ...(part === undefined ? {} : { part: part.id, location: part.location }),
     condition: condition.id,
     title: `${stage.title}: rule not kept: ${lowerFirst(requirement.title)}`,
-    found: joined(shown.map(({ leftText, left, unit }) => `${inWords(model, stage, leftText)}: ${withUnit(left ?? Number.NaN, unit)}`)),
+    found: joined(
+      shown.map(({ leftText, left, unit }) => {
+        const labelled = requirement.measures !== undefined && leftText === evaluated.comparisons[0]?.leftText;
+        return `${labelled ? requirement.measures : inWords(model, stage, leftText)}: ${withUnit(left ?? Number.NaN, unit)}`;
+      }),
+    ),
     shouldBe: joined(
       shown.map(
         (side) =>
@@ -112,9 +118,10 @@ function broken(
 }
 
 const named = (model: ChassisModel, stage: Stage, role: string): string => model.parts.get(stage.parts[role] ?? "")?.name ?? role;
-/** A formula's text with parts and points called as the chassis calls them: "V1 plate amps", "voltage at B+". */
+/** A formula's text with settings, parts and points called by name: "lowest frequency of the band", "V1 plate amps", "voltage at B+". */
 function inWords(model: ChassisModel, stage: Stage, text: string): string {
   return text
+    .replace(/(?<![\w."])[a-z]\w*(?![\w.("])/g, (name) => stage.template.settings?.[name]?.meaning ?? name)
     .replace(
       /(volts|ripple)\("([^"]*)"\)/g,
       (_whole, quantity: string, point: string) => `${quantity === "volts" ? "voltage" : "ripple"} at ${stage.points[point] ?? point}`,

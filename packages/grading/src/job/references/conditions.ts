@@ -1,7 +1,5 @@
+import { listOf, nearestOf, oneOf, recordOf, textOf } from "@underchassis/source-text";
 import type { Path } from "../loadedJob.ts";
-import { nearestOf } from "../nearest.ts";
-import { listOf, recordOf, textOf } from "../shapes.ts";
-import { oneOf } from "../words.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import { type PartNames, partNames } from "./partIndex.ts";
 

@@ -1,8 +1,7 @@
 import type { Dataset } from "@underchassis/dataset";
+import { type Placed, type Problem, type Problems, spanOf } from "@underchassis/source-text";
 import type { Path } from "../loadedJob.ts";
 import type { KindClaim } from "../mergeJob.ts";
-import { type Placed, spanOf } from "../place.ts";
-import type { Problem, Problems } from "../problems.ts";
 import type { Survey } from "./survey.ts";
 
 /** Names that must exist somewhere, though the reading lost the place: a row that could not be read may define them. */

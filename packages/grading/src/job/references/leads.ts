@@ -1,6 +1,5 @@
+import { findPlace, recordOf } from "@underchassis/source-text";
 import { pathWords } from "../pathWords.ts";
-import { findPlace } from "../place.ts";
-import { recordOf } from "../shapes.ts";
 import { type ReferenceContext, report } from "./context.ts";
 import type { Lead } from "./leadsOf.ts";
 import type { PartSurvey } from "./survey.ts";

@@ -1,6 +1,6 @@
 import type { StagePart } from "@underchassis/dataset";
+import { isRecord, listOf, recordOf, textOf } from "@underchassis/source-text";
 import type { Path } from "../loadedJob.ts";
-import { isRecord, listOf, recordOf, textOf } from "../shapes.ts";
 import type { StageSurvey } from "./survey.ts";
 
 /** One lead of a part on one point of the chassis. */

@@ -1,4 +1,4 @@
-import { fold } from "../nearest.ts";
+import { fold } from "@underchassis/source-text";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import { listedPoints, touchedPoints } from "./pointIndex.ts";
 

@@ -1,5 +1,4 @@
-import { spanOf } from "../place.ts";
-import { positionAt } from "../sourceText.ts";
+import { positionAt, spanOf } from "@underchassis/source-text";
 import { type ReferenceContext, report } from "./context.ts";
 import type { PartSurvey } from "./survey.ts";
 

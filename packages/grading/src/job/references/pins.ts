@@ -1,7 +1,5 @@
-import { nearestOf } from "../nearest.ts";
+import { nearestOf, oneOf, recordOf } from "@underchassis/source-text";
 import { pathWords } from "../pathWords.ts";
-import { recordOf } from "../shapes.ts";
-import { oneOf } from "../words.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 
 /** The pins that the simulation knows, by kind; a suppressor is taken to lie on its cathode. Other kinds have two leads, a and b. */

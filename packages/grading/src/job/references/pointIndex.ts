@@ -1,4 +1,4 @@
-import { recordOf } from "../shapes.ts";
+import { recordOf } from "@underchassis/source-text";
 import type { ReferenceContext } from "./context.ts";
 import type { Survey } from "./survey.ts";
 

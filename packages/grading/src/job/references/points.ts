@@ -1,5 +1,4 @@
-import { nearestOf } from "../nearest.ts";
-import { oneOf } from "../words.ts";
+import { nearestOf, oneOf } from "@underchassis/source-text";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import { listedPoints, touchedPoints } from "./pointIndex.ts";
 

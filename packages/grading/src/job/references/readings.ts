@@ -1,7 +1,5 @@
+import { isRecord, listOf, nearestOf, oneOf, recordOf, textOf } from "@underchassis/source-text";
 import type { Path } from "../loadedJob.ts";
-import { nearestOf } from "../nearest.ts";
-import { isRecord, listOf, recordOf, textOf } from "../shapes.ts";
-import { oneOf } from "../words.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import { partNames } from "./partIndex.ts";
 import { touchedPoints } from "./pointIndex.ts";

@@ -1,6 +1,4 @@
-import { nearestOf } from "../nearest.ts";
-import { recordOf } from "../shapes.ts";
-import { oneOf } from "../words.ts";
+import { nearestOf, oneOf, recordOf } from "@underchassis/source-text";
 import { type ReferenceContext, report } from "./context.ts";
 import type { PartSurvey, StageSurvey } from "./survey.ts";
 

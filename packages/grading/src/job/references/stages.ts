@@ -1,8 +1,6 @@
-import { nearestOf } from "../nearest.ts";
+import type { StageTemplate } from "@underchassis/dataset";
+import { nearestOf, oneOf, positionAt, spanOf } from "@underchassis/source-text";
 import { pathWords } from "../pathWords.ts";
-import { spanOf } from "../place.ts";
-import { positionAt } from "../sourceText.ts";
-import { oneOf } from "../words.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
 import type { StageSurvey } from "./survey.ts";
 
@@ -11,8 +9,10 @@ export function checkStages(context: ReferenceContext): void {
   const seen = new Map<string, StageSurvey>();
   for (const stage of context.survey.stages) {
     checkId(context, stage, seen);
-    if (stage.template) checkBinds(context, stage, stage.template.id);
-    else if (stage.templateId !== undefined) {
+    if (stage.template) {
+      checkBinds(context, stage, stage.template.id);
+      checkSettings(context, stage, stage.template);
+    } else if (stage.templateId !== undefined) {
       const known = [...context.dataset.stages.keys()];
       report(context, [...stage.path, "template"], {
         code: "template-unknown",
@@ -91,6 +91,24 @@ function checkBinds(context: ReferenceContext, stage: StageSurvey, templateId: s
         code: "terminal-unbound",
         message: `the terminal "${id}" of ${pathWords(stage.path, context.job.value)} is bound to no point`,
         expected: `"${id}": the chassis's point for it (${meaning})`,
+      },
+      "key",
+    );
+  }
+}
+
+function checkSettings(context: ReferenceContext, stage: StageSurvey, template: StageTemplate): void {
+  const known = Object.keys(template.settings ?? {});
+  for (const name of stage.settings.filter((name) => !known.includes(name))) {
+    report(
+      context,
+      [...stage.path, "settings", name],
+      {
+        code: "setting-unknown",
+        message: `the template "${template.id}" has no setting "${name}"`,
+        received: name,
+        expected: known.length === 0 ? "no settings: this template has none" : oneOf(known, 40),
+        nearest: () => nearestOf(name, known),
       },
       "key",
     );

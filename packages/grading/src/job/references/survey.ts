@@ -1,6 +1,6 @@
 import type { Dataset, StagePart, StageTemplate } from "@underchassis/dataset";
+import { isRecord, listOf, recordOf, textOf } from "@underchassis/source-text";
 import type { Path } from "../loadedJob.ts";
-import { isRecord, listOf, recordOf, textOf } from "../shapes.ts";
 import { type Lead, leadsOf } from "./leadsOf.ts";
 
 /** A stage as far as it can be understood. */
@@ -13,6 +13,8 @@ export interface StageSurvey {
   bind: ReadonlyMap<string, string>;
   /** Terminal or inner point of the template -> point of the chassis. */
   points: ReadonlyMap<string, string>;
+  /** Settings that the job gives a value. */
+  settings: readonly string[];
   /** Roles that the job writes something for. */
   written: ReadonlyMap<string, Readonly<Record<string, unknown>>>;
 }
@@ -78,7 +80,7 @@ function surveyStage(
     points.set(terminal.id, bind.get(terminal.id) ?? fallback ?? `${id ?? ""}:${terminal.id}`);
   }
   for (const point of Object.keys(template?.points ?? {})) points.set(point, bind.get(point) ?? `${id ?? ""}:${point}`);
-  return { path, id, templateId, template, bind, points, written };
+  return { path, id, templateId, template, bind, points, settings: Object.keys(recordOf(stage.settings)), written };
 }
 
 /** Parts that the template calls for, unless the job says that they are absent, and optional ones that the job names. */

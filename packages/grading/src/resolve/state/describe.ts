@@ -16,6 +16,8 @@ export interface Description {
   /** Year that the marking dates from. */
   era: number | undefined;
   electrolytic: boolean;
+  /** What it is wired by, where that decides which unit of a bulb it is. */
+  pins?: Readonly<Record<string, string>>;
   path: Path;
 }
 

@@ -92,3 +92,12 @@ describe("a zener diode", () => {
     expect(() => zener("5 W")).toThrow("value-unreadable");
   });
 });
+
+describe("a triode-pentode", () => {
+  const section = (pins: Record<string, string>) =>
+    modelOf({ parts: [{ name: "V1", kind: "tube", type: "6U8A", pins }] }, referenceDataset()).parts.get("V1")!.lives.designed.device;
+  const triode = { plate: "p", grid: "g", cathode: "k" };
+
+  it("is its pentode where a screen is wired", () => expect(section({ ...triode, screen: "s" })?.kind).toBe("pentode"));
+  it("is its triode where none is", () => expect(section(triode)?.kind).toBe("triode"));
+});

@@ -1,5 +1,5 @@
 import type { TubeRecord } from "@underchassis/dataset";
-import { nearestOf } from "../../job/nearest.ts";
+import { nearestOf } from "@underchassis/source-text";
 import type { DeviceLimits, PartState } from "../../model/index.ts";
 import type { ResolveContext } from "../context.ts";
 import { SELENIUM_KNEE_VOLTS, SELENIUM_PLATE_VOLTS_AT_RATED, SELENIUM_RMS_VOLTS_PER_PLATE, SILICON } from "../defaults.ts";
@@ -26,7 +26,7 @@ export function describeDevice(context: ResolveContext, d: Description): Describ
 }
 
 function describeTube(context: ResolveContext, d: Description, tube: TubeRecord): Described {
-  const unit = tube.units[0];
+  const unit = unitOf(tube, d.pins);
   const described: Described = {
     type: tube.names[0] ?? tube.id,
     limits: limitsOf(tube),
@@ -43,6 +43,12 @@ function describeTube(context: ResolveContext, d: Description, tube: TubeRecord)
   else if (d.kind !== "tube")
     context.problem(d.path, "tube-unknown", `${tube.id} is not a ${d.kind}`, { received: d.type ?? String(d.text) });
   return described;
+}
+
+/** The unit that a part of this type is: in a triode-pentode the pentode where a screen is wired, else the triode. */
+function unitOf(tube: TubeRecord, pins: Description["pins"]): TubeRecord["units"][number] | undefined {
+  const kind = pins?.screen === undefined ? "triode" : "pentode";
+  return tube.class === "triode-pentode" ? tube.units.find((unit) => unit.kind === kind) : tube.units[0];
 }
 
 function deviceOf(unit: TubeRecord["units"][number]): Device | undefined {

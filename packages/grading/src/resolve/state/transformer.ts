@@ -1,6 +1,6 @@
 import type { JobWindingState } from "@underchassis/dataset";
+import { nearestOf } from "@underchassis/source-text";
 import type { Path } from "../../job/loadedJob.ts";
-import { nearestOf } from "../../job/nearest.ts";
 import type { Valued, WindingSpec } from "../../model/index.ts";
 import type { ResolveContext } from "../context.ts";
 import { HV_WINDING_SHARE, LOW_VOLTAGE_WINDING_SHARE, PRIMARY_WINDING_SHARE } from "../defaults.ts";
