@@ -7,15 +7,32 @@ import type { GeneratedFile } from "./settle.ts";
 // The module is CommonJS: what its default import is depends on who runs it.
 const standalone = (standaloneModule as unknown as { default?: typeof standaloneModule }).default ?? standaloneModule;
 
-/** Where the compiled validator lies. */
+/** Where the compiled validator of jobs lies. */
 export const validatorFolder = "packages/grading/src/job/generated";
+/** Where those of the records lie. */
+export const recordValidatorFolder = "packages/validation/src/generated";
+
+/** Schemas of the records that contributors write. */
+const RECORD_SCHEMAS = ["stage", "tube", "caution", "failure-note", "rule-of-thumb", "worked-example", "table"];
+
+/** The job schema compiled to plain code. */
+export function validatorFiles(): GeneratedFile[] {
+  return filesOf("job", validatorFolder);
+}
+
+/** The schemas of records compiled to plain code. */
+export function recordValidatorFiles(): GeneratedFile[] {
+  return RECORD_SCHEMAS.flatMap((name) => filesOf(name, recordValidatorFolder));
+}
+
+const camelCase = (name: string): string => name.replace(/(?:^|-)([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 /**
- * The job schema compiled to plain code. Compiling it when a job is read would cost more than reading the job, and needs
+ * A schema compiled to plain code. Compiling it when a file is read would cost more than reading the file, and needs
  * `new Function`, which pages with a strict content policy refuse.
  */
-export function validatorFiles(): GeneratedFile[] {
-  const source = "schemas/job.schema.json";
+function filesOf(name: string, folder: string): GeneratedFile[] {
+  const source = `schemas/${name}.schema.json`;
   const schema = JSON.parse(readFileSync(source, "utf8")) as Record<string, unknown>;
   const ajv = new Ajv2020({
     allErrors: true,
@@ -23,14 +40,15 @@ export function validatorFiles(): GeneratedFile[] {
     strict: true,
     allowUnionTypes: true,
     strictTypes: false,
+    strictRequired: false,
     code: { source: true, esm: true },
   });
   const code = standalone(ajv, ajv.compile(schema));
   return [
-    { path: `${validatorFolder}/validateJob.js`, text: `${banner(source)}\n${asModule(code)}\n` },
+    { path: `${folder}/validate${camelCase(name)}.js`, text: `${banner(source)}\n${asModule(code)}\n` },
     {
-      path: `${validatorFolder}/validateJob.d.ts`,
-      text: `${banner(source)}\nimport type { ErrorObject } from "ajv";\n\nexport declare const validate: { (job: unknown): boolean; errors?: ErrorObject[] | null };\n`,
+      path: `${folder}/validate${camelCase(name)}.d.ts`,
+      text: `${banner(source)}\nimport type { ErrorObject } from "ajv";\n\nexport declare const validate: { (${name === "job" ? "job" : "record"}: unknown): boolean; errors?: ErrorObject[] | null };\n`,
     },
   ];
 }

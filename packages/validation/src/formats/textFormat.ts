@@ -1,0 +1,60 @@
+import { codeFrameColumns } from "@babel/code-frame";
+import type { Diagnostic } from "../model/diagnostic.ts";
+import type { ValidateResult } from "../run/validateFiles.ts";
+import { countWords } from "./countWords.ts";
+import { visible } from "./visible.ts";
+
+/** Lines longer than this are cut before they are shown: a minified file has one line. */
+const WIDEST = 200;
+
+export interface TextOptions {
+  /** Text of a file, for the frame; undefined where it cannot be had. */
+  textOf(file: string): string | undefined;
+  /** Most findings that are shown. */
+  most: number;
+  colour: boolean;
+}
+
+/** Findings for a terminal, the one to mend first on top: place, message, the line with the place underlined, what was expected. */
+export function textFormat(result: ValidateResult, { textOf, most, colour }: TextOptions): string {
+  const shown = result.diagnostics.slice(0, most);
+  const paint = (code: string, text: string) => (colour ? `\u001b[${code}m${text}\u001b[39m\u001b[22m` : text);
+  const blocks = shown.map((diagnostic) => {
+    const { severity, code, message, expected, received, nearest, help, fix } = diagnostic;
+    const head = `${paint(severity === "error" ? "31" : "33", severity)} ${code} ${paint("1", visible(placeOf(diagnostic)))}  ${visible(message)}`;
+    const notes = (
+      [
+        ["received", received],
+        ["expected", expected],
+        ["nearest", nearest],
+        ["help", help],
+        ["fix", fix],
+      ] as const
+    ).flatMap(([label, text]) => (text === undefined ? [] : [`  ${label}: ${visible(text)}`]));
+    return [head, ...frameOf(diagnostic, textOf(diagnostic.file), colour), ...notes, ""].join("\n");
+  });
+  const hidden = result.diagnostics.length - shown.length + result.omitted;
+  const rest = hidden > 0 ? [`${hidden} more not shown; --max-problems ${most + hidden} shows them`] : [];
+  return `${[...blocks, ...rest, countWords(result)].join("\n")}\n`;
+}
+
+/** file:line:column */
+export function placeOf({ file, line, column }: Diagnostic): string {
+  return line === undefined ? file : `${file}:${line}:${column}`;
+}
+
+function frameOf({ line, column, endLine, endColumn }: Diagnostic, text: string | undefined, colour: boolean): string[] {
+  if (text === undefined || line === undefined || column === undefined) return [];
+  const shownLines = text.replace(/^\ufeff/, "").split(/\r\n|\n|\r/);
+  const written = shownLines[line - 1] ?? "";
+  // A window of a long line, so that the place is in it.
+  const from = written.length > WIDEST ? Math.max(0, column - WIDEST / 2) : 0;
+  const lines = shownLines.map((one, index) => (Math.abs(index - line + 1) > 1 ? "" : visible(one.slice(from, from + WIDEST))));
+  const end = endLine === line && endColumn !== undefined && endColumn > column ? endColumn : column + 1;
+  const frame = codeFrameColumns(
+    lines.join("\n"),
+    { start: { line, column: column - from }, end: { line, column: Math.min(end - from, WIDEST) } },
+    { linesAbove: 1, linesBelow: 1, highlightCode: false, forceColor: colour },
+  );
+  return frame.split("\n").map((one) => `  ${one}`.trimEnd());
+}

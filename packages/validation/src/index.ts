@@ -1,0 +1,14 @@
+export { applyFixes } from "./fixes/applyFixes.ts";
+export { explainRule, nearestRule } from "./formats/explainRule.ts";
+export { githubFormat, githubSummary } from "./formats/githubFormat.ts";
+export { jsonFormat } from "./formats/jsonFormat.ts";
+export { sarifFormat } from "./formats/sarifFormat.ts";
+export { textFormat } from "./formats/textFormat.ts";
+export type { Diagnostic, Severity } from "./model/diagnostic.ts";
+export { type FileKind, fileKindOf } from "./model/fileKind.ts";
+export type { FileEntry, FileSource } from "./model/fileSource.ts";
+export type { Rule } from "./model/rule.ts";
+export { diskSource } from "./node/diskSource.ts";
+export { runValidate } from "./node/runValidate.ts";
+export { allRules } from "./rules/allRules.ts";
+export { type ValidateOptions, type ValidateResult, validateFiles } from "./run/validateFiles.ts";

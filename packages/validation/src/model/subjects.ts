@@ -1,0 +1,132 @@
+import type { Expression, FormulaError } from "@underchassis/calc/expression";
+import type { StageTemplate, TableDescriptions } from "@underchassis/dataset";
+import type { Diagnostic as JobDiagnostic } from "@underchassis/grading";
+import type { Cell, Path, SchemaProblem, SourceText } from "@underchassis/source-text";
+import type { FileKind, RecordKind, TableKind } from "./fileKind.ts";
+import type { Complaint, Target } from "./rule.ts";
+
+/** A fault that the reader of JSON or CSV found; its code is the reader's own. */
+export interface ReaderFault extends Complaint {
+  code: string;
+}
+
+/** One file as text. */
+export interface RawFile {
+  path: string;
+  /** What it must be by its place; undefined where no file of ours lies. */
+  kind: FileKind | undefined;
+  link: boolean;
+  bytes: number;
+  /** False when its bytes are no UTF-8. */
+  utf8: boolean;
+  /** As decoded, byte order mark included; "" when it was not read. */
+  text: string;
+  /** Without the byte order mark, with the starts of its lines. */
+  source(): SourceText;
+  /** What the close reading of its syntax found; worked out when first asked for. */
+  faults(): readonly ReaderFault[];
+  /** Set once it was parsed. */
+  value: { parsed: unknown } | undefined;
+}
+
+/** A formula that stands in a record. */
+export interface WrittenFormula {
+  text: string;
+  path: Path;
+  /** What it has to give. */
+  wanted: "truth" | "number";
+  /** For expected figures: what the meter shows. */
+  quantity?: string;
+  parsed:
+    | { ok: true; expression: Expression; gives: "truth" | "number"; names: readonly string[]; points: readonly string[] }
+    | { ok: false; error: FormulaError };
+}
+
+/** One parsed record. */
+export interface RecordFile {
+  path: string;
+  kind: RecordKind;
+  value: unknown;
+  /** Without the byte order mark. */
+  text: string;
+  /** Where it breaks its schema. */
+  violations: readonly SchemaProblem[];
+  /** The formulas in it, read once. Only for records that fit their schema. */
+  formulas(): readonly WrittenFormula[];
+}
+
+/** One parsed table. Cells know their place. */
+export interface TableFile {
+  path: string;
+  kind: TableKind;
+  text: string;
+  header: readonly Cell[];
+  rows: readonly TableRowCells[];
+}
+
+export interface TableRowCells {
+  cells: readonly Cell[];
+  start: number;
+  end: number;
+}
+
+/** A kind of thing that records refer to by id. */
+export type ReferenceKind = "source" | "caution" | "failure-note" | "tube" | "role" | "formula";
+
+/** A reference as it stands in a record or table. */
+export interface Reference {
+  kind: ReferenceKind;
+  id: string;
+  at: Target;
+}
+
+/** What is kept of all files once they have been looked at. Ids and references only; files are read again where something is wrong. */
+export interface Collection {
+  /** Every file of a kind, by path. */
+  files(kind: FileKind): readonly string[];
+  /** Whether a path is there. */
+  has(path: string): boolean;
+  /** The files that describe an id. Tubes stand under every one of their names, in capitals. */
+  definitions(kind: ReferenceKind | "stage" | "worked-example" | "rule-of-thumb"): ReadonlyMap<string, readonly string[]>;
+  /** The files that refer to an id. */
+  references(kind: ReferenceKind): ReadonlyMap<string, ReadonlySet<string>>;
+  /** True when some file could not be read far enough to know what it refers to. */
+  incomplete: boolean;
+  /** What tables.json says; undefined when it cannot be used. */
+  descriptions: TableDescriptions | undefined;
+  /** Whether code, not data, names a source: defaults of the engine, decoders of markings. */
+  namedInCode(id: string): boolean;
+  /** What keeps a job from being read. @param path its job.json */
+  jobProblems(path: string): readonly JobDiagnostic[];
+  /** Reads a file again for the places of what is wrong in it. */
+  recall(path: string): {
+    references: readonly Reference[];
+    ids: readonly { id: string; at: Target }[];
+    table?: TableFile;
+    value?: unknown;
+  };
+}
+
+/** A template simulated with its typical surroundings. */
+export interface TemplateRun {
+  file: string;
+  template: StageTemplate;
+  /** With and without the optional parts. */
+  variants: readonly TemplateVariant[];
+}
+
+export interface TemplateVariant {
+  optional: boolean;
+  built: ReturnType<typeof import("@underchassis/grading").buildModel>;
+}
+
+/** A job with what was recorded of its grading. */
+export interface JobFolder {
+  file: string;
+  /** The job as graded now. */
+  graded: ReturnType<typeof import("@underchassis/grading").gradeJob>;
+  recorded: Recorded;
+}
+
+/** What a job must come to: a whole stored report, or what an example's expected.json says of it. */
+export type Recorded = { kind: "report" | "example"; value: unknown } | { kind: "none" };

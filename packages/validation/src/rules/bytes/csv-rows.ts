@@ -1,0 +1,42 @@
+import { csvRecords, Problems } from "@underchassis/source-text";
+import type { BytesRule, Complaint } from "../../model/rule.ts";
+import { TABLE_LIMITS } from "../../read/recordLimits.ts";
+
+/** One row, one line; as many cells as the header. */
+export const csvRows: BytesRule = {
+  code: "UC-207",
+  name: "csv-rows",
+  scope: "bytes",
+  severity: "error",
+  title: "Every row is one line with as many cells as the header, and none is blank",
+  why: "Then row n is line n + 1, for people and for comparisons, and no cell slips under the wrong column.",
+  bad: "id,kind\\n6x4",
+  good: "id,kind\\n6x4,rectifier",
+  kinds: ["table", "sources"],
+  check(file) {
+    if (!file.utf8 || file.text === "") return [];
+    const records = csvRecords(file.source(), TABLE_LIMITS, new Problems()) ?? [];
+    const width = records[0]?.cells.length ?? 0;
+    return records.flatMap(({ cells, start, end }): Complaint[] => {
+      const row = file
+        .source()
+        .text.slice(start, end)
+        .replace(/[\r\n]+$/, "");
+      const at = { offset: start, length: row.split(/[\r\n]/)[0]?.length ?? 0 };
+      // Blank lines at the very end are the last line's matter.
+      if (cells.every(({ text }) => text === "") && file.source().text.slice(start).trim() === "") return [];
+      if (cells.every(({ text }) => text === "")) return [{ at, message: "a blank row", expected: "no blank rows" }];
+      if (/[\r\n]/.test(row)) return [{ at, message: "a cell with a line end in it", expected: "one row, one line" }];
+      if (cells.length === width) return [];
+      return [
+        {
+          at,
+          message: cells.length < width ? "a row with too few cells" : "a row with too many cells",
+          received: String(cells.length),
+          expected: `${width}, as in the header`,
+          help: "a cell that holds a comma stands in quotes",
+        },
+      ];
+    });
+  },
+};

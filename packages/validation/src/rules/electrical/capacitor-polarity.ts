@@ -1,0 +1,40 @@
+import type { Complaint, ElectricalRule } from "../../model/rule.ts";
+import { once, shown, solvedVariants, stressedParts, worstBy } from "../../shared/solvedVariants.ts";
+
+/** common-practice: an aluminium electrolytic stands about a volt the wrong way. */
+const REVERSE_VOLTS = 1;
+
+/** Polarised capacitors stand the right way round. */
+export const capacitorPolarity: ElectricalRule = {
+  code: "UC-703",
+  name: "capacitor-polarity",
+  scope: "electrical",
+  of: "template",
+  severity: "error",
+  title: "Every polarised capacitor has the more positive point first, in every condition",
+  why: "Whoever wires it as the template says would see it burst.",
+  bad: '"between": ["return", "input"], "polarised": true in a supply with positive output',
+  good: '"between": ["input", "return"], "polarised": true',
+  check: (run) =>
+    once(
+      solvedVariants(run).flatMap((variant) =>
+        stressedParts(variant, run.template, "capacitor").flatMap(({ path, role, part, stress }): Complaint[] => {
+          const worst = worstBy(stress, ({ meanVolts }) => -meanVolts);
+          if (
+            run.template.parts.find((one) => one.role === role)?.polarised !== true ||
+            worst === undefined ||
+            worst.meanVolts >= -REVERSE_VOLTS
+          )
+            return [];
+          return [
+            {
+              at: { path },
+              message: `${part.title.toLowerCase()} stands the wrong way round in ${worst.condition}`,
+              received: shown(worst.meanVolts, "V"),
+              expected: "its first point the more positive one",
+            },
+          ];
+        }),
+      ),
+    ),
+};

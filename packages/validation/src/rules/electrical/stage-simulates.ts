@@ -1,0 +1,43 @@
+import { poweredConditions } from "@underchassis/grading";
+import type { Complaint, ElectricalRule } from "../../model/rule.ts";
+import { once } from "../../shared/solvedVariants.ts";
+
+/** A template with its typical surroundings simulates. */
+export const stageSimulates: ElectricalRule = {
+  code: "UC-701",
+  name: "stage-simulates",
+  scope: "electrical",
+  of: "template",
+  severity: "error",
+  title: "A template simulates with its typical surroundings in every powered condition, with and without its optional parts",
+  why: "A stage that cannot be simulated alone cannot be simulated in a chassis.",
+  bad: "a point that nothing holds at a voltage",
+  good: "a resistor from it to the return",
+  check: ({ variants }) =>
+    once(
+      variants.flatMap(({ optional, built }): Complaint[] => {
+        const how = optional ? "with its optional parts" : "without its optional parts";
+        if (!built.ok)
+          return built.diagnostics.map(({ message, received, help }) => ({
+            at: { path: ["parts"], part: "key" },
+            message: `${how}: ${message}`,
+            ...(received === undefined ? {} : { received }),
+            ...(help === undefined ? {} : { help }),
+            rank: -1,
+          }));
+        return poweredConditions(built.model).flatMap(({ id }): Complaint[] => {
+          const solved = built.model.solve({ life: "restored", condition: id, line: "high" });
+          return solved.ok
+            ? []
+            : [
+                {
+                  at: { path: ["parts"], part: "key" },
+                  message: `${how}, ${id}: ${solved.message}`,
+                  received: solved.parts.join(", "),
+                  rank: -1,
+                },
+              ];
+        });
+      }),
+    ),
+};

@@ -1,0 +1,31 @@
+import { recordOf } from "@underchassis/source-text";
+import type { FileRule } from "../../model/rule.ts";
+
+/** A template lies in its family's folder. */
+export const stageFolder: FileRule = {
+  code: "UC-502",
+  name: "stage-folder",
+  scope: "file",
+  of: "record",
+  severity: "error",
+  title: "A stage template lies in the folder of its family",
+  why: "People look for a stage where its kind lies.",
+  bad: 'datasets/stages/audio/supply-bridge.json with "family": "supply"',
+  good: 'datasets/stages/supply/supply-bridge.json with "family": "supply"',
+  kinds: ["stage"],
+  check({ path, value }) {
+    const { family } = recordOf(value);
+    const folder = path.split("/").at(-2) ?? "";
+    return typeof family !== "string" || family === folder
+      ? []
+      : [
+          {
+            at: { path: ["family"] },
+            message: "the family is not the folder",
+            received: family,
+            expected: folder,
+            help: `or move the file to datasets/stages/${family}/`,
+          },
+        ];
+  },
+};

@@ -1,0 +1,49 @@
+import { type NumberExpression, unitOf } from "@underchassis/calc/expression";
+import type { RecordRule } from "../../model/rule.ts";
+import { unitWords } from "../../shared/unitFaults.ts";
+import { gives, rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
+
+/** Unit of what the meter shows. */
+const UNITS: Readonly<Record<string, string>> = {
+  "dc-volts": "V",
+  "ac-volts": "V",
+  "ripple-volts": "V",
+  ohms: "ohm",
+  "dc-amps": "A",
+  "ac-amps": "A",
+};
+
+/** An expected figure's formula gives what its meter shows. */
+export const expectedDimension: RecordRule = {
+  code: "UC-407",
+  name: "expected-dimension",
+  scope: "record",
+  severity: "error",
+  title: "The formula of an expected figure gives the unit of its quantity",
+  why: "A formula in ohms beside a reading in volts compares nothing.",
+  bad: '"quantity": "dc-volts", "formula": "filterResistor.ohms"',
+  good: '"quantity": "dc-volts", "formula": "filterResistor.meanAmps * filterResistor.ohms"',
+  kinds: ["stage"],
+  check: (record) =>
+    record.formulas().flatMap(({ text, path, quantity, parsed }) => {
+      const unit = UNITS[quantity ?? ""];
+      if (unit === undefined || !parsed.ok || parsed.gives !== "number") return [];
+      const given = unitOf(parsed.expression as NumberExpression);
+      // Mixed units are the matter of another rule, and a bare number may stand for any.
+      if (given === undefined || given === unit || (given === "" && isBare(parsed.expression as NumberExpression))) return [];
+      if (rightWithUnsaidUnits(parsed.expression, "number", (formula) => gives(formula, unit))) return [];
+      return [
+        {
+          at: { path, within: { offset: 0, length: text.length } },
+          message: `the formula gives ${unitWords(given)}, and the figure is read in ${unitWords(unit)}`,
+          received: text,
+          expected: unitWords(unit),
+        },
+      ];
+    }),
+};
+
+/** Whether a formula without a unit is one without quantities, so that its number may be of any unit. */
+function isBare(expression: NumberExpression): boolean {
+  return unitOf(expression, { kind: "name", name: "x.ratedVolts" }) !== undefined;
+}

@@ -1,0 +1,66 @@
+import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
+import { nearestOf, oneOf } from "@underchassis/source-text";
+import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { PROPERTIES } from "../../shared/formulaProperties.ts";
+import { placesOfName } from "../../shared/formulaSpans.ts";
+
+const PLAIN = ["lineVolts", "lineHertz"];
+
+/** Every name of a formula means something. */
+export const formulaName: RecordRule = {
+  code: "UC-403",
+  name: "formula-name",
+  scope: "record",
+  severity: "error",
+  title: "Every name in a formula is a role of its template with one of the properties, a setting, lineVolts or lineHertz",
+  why: "A name without a value leaves the requirement unjudged on every bench.",
+  bad: '"formula": "reservior.ratedVolts >= 450"',
+  good: '"formula": "reservoir.ratedVolts >= 450"',
+  kinds: ["stage", "rule-of-thumb"],
+  check(record) {
+    const roles = record.kind === "stage" ? (record.value as StageTemplate).parts.map(({ role }) => role) : [];
+    const plain =
+      record.kind === "stage"
+        ? [...PLAIN, ...Object.keys((record.value as StageTemplate).settings ?? {})]
+        : Object.keys((record.value as RuleOfThumb).formula?.where ?? {});
+    return record.formulas().flatMap(({ text, path, parsed }) =>
+      parsed.ok
+        ? parsed.names.flatMap((name): Complaint[] => {
+            const fault = faultOf(name, roles, plain);
+            return fault === undefined
+              ? []
+              : placesOfName(text, name).map((within) => ({ at: { path, within: shifted(within, fault) }, ...fault.complaint }));
+          })
+        : [],
+    );
+  },
+};
+
+interface Fault {
+  /** Characters of the name before what is wrong, and how many are wrong. */
+  before: number;
+  length: number;
+  complaint: Omit<Complaint, "at">;
+}
+
+function faultOf(name: string, roles: readonly string[], plain: readonly string[]): Fault | undefined {
+  const dot = name.indexOf(".");
+  if (dot < 0) {
+    if (plain.includes(name)) return undefined;
+    return fault(0, name, `nothing is called "${name}"`, plain, roles.includes(name) ? `${name}.present` : undefined);
+  }
+  const [role, property] = [name.slice(0, dot), name.slice(dot + 1)];
+  if (!roles.includes(role)) return fault(0, role, `the template has no role "${role}"`, roles);
+  if (Object.hasOwn(PROPERTIES, property)) return undefined;
+  return fault(dot + 1, property, `a part has no property "${property}"`, Object.keys(PROPERTIES));
+}
+
+function fault(before: number, word: string, message: string, known: readonly string[], nearest?: string): Fault {
+  return {
+    before,
+    length: word.length,
+    complaint: { message, received: word, expected: oneOf(known, 40), nearest: nearest ?? nearestOf(word, known) },
+  };
+}
+
+const shifted = ({ offset }: { offset: number }, { before, length }: Fault) => ({ offset: offset + before, length });

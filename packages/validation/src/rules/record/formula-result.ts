@@ -1,0 +1,27 @@
+import type { RecordRule } from "../../model/rule.ts";
+
+/** A requirement compares; an expected figure is a number. */
+export const formulaResult: RecordRule = {
+  code: "UC-402",
+  name: "formula-result",
+  scope: "record",
+  severity: "error",
+  title: "A requirement's formula compares, an expected figure's gives a number",
+  why: "A requirement that only computes never fails; a figure that only compares cannot be shown.",
+  bad: '"requirements": [{ "formula": "1.1 * reservoir.maxVolts" }]',
+  good: '"requirements": [{ "formula": "reservoir.ratedVolts >= 1.1 * reservoir.maxVolts" }]',
+  kinds: ["stage", "rule-of-thumb"],
+  check: (record) =>
+    record.formulas().flatMap(({ text, path, wanted, parsed }) =>
+      !parsed.ok || parsed.gives === wanted
+        ? []
+        : [
+            {
+              at: { path, within: { offset: 0, length: text.length } },
+              message: wanted === "truth" ? "a requirement that compares nothing" : "a figure that is a comparison",
+              received: text,
+              expected: wanted === "truth" ? "a comparison: what must hold" : "a number: no comparison",
+            },
+          ],
+    ),
+};

@@ -1,0 +1,69 @@
+import type { StageTemplate } from "@underchassis/dataset";
+import { nearestOf, oneOf, type Path } from "@underchassis/source-text";
+import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { pointsOf } from "../../shared/pointsOf.ts";
+
+/** Parts lie between points that there are. */
+export const pointKnown: RecordRule = {
+  code: "UC-416",
+  name: "point-known",
+  scope: "record",
+  severity: "error",
+  title: "Every end of a part, pin and winding is a terminal or inner point, and every inner point has a part",
+  why: "A misspelt point is a new one that nothing else touches: the part hangs in the air.",
+  bad: '"between": ["inptu", "return"]',
+  good: '"between": ["input", "return"]',
+  kinds: ["stage"],
+  check(record) {
+    const template = record.value as StageTemplate;
+    const points = pointsOf(template);
+    const used = usedPoints(template);
+    const surrounded = surroundPoints(template);
+    return [
+      ...used.flatMap(({ name, path }): Complaint[] =>
+        points.has(name)
+          ? []
+          : [
+              {
+                at: { path },
+                message: `the template has no point "${name}"`,
+                received: name,
+                expected: oneOf([...points], 30),
+                nearest: nearestOf(name, points),
+              },
+            ],
+      ),
+      ...Object.keys(template.points ?? {}).flatMap((name): Complaint[] =>
+        used.some((end) => end.name === name) || surrounded.has(name)
+          ? []
+          : [
+              {
+                at: { path: ["points", name], part: "key" },
+                message: `no part touches the point "${name}"`,
+                received: name,
+                expected: "a part that lies at it, or no such point",
+              },
+            ],
+      ),
+    ];
+  },
+};
+
+function usedPoints({ parts, expected }: StageTemplate): { name: string; path: Path }[] {
+  const list = (names: readonly string[] | undefined, path: Path) => (names ?? []).map((name, index) => ({ name, path: [...path, index] }));
+  return [
+    ...parts.flatMap((part, index) => [
+      ...list(part.between, ["parts", index, "between"]),
+      ...Object.entries(part.pins ?? {}).map(([pin, name]) => ({ name, path: ["parts", index, "pins", pin] })),
+      ...Object.entries(part.windings ?? {}).flatMap(([id, { between }]) => list(between, ["parts", index, "windings", id, "between"])),
+    ]),
+    ...expected.flatMap(({ at, to }, index) => [
+      ...(at === undefined ? [] : [{ name: at, path: ["expected", index, "at"] }]),
+      ...(to === undefined ? [] : [{ name: to, path: ["expected", index, "to"] }]),
+    ]),
+  ];
+}
+
+function surroundPoints({ typical }: StageTemplate): ReadonlySet<string> {
+  return new Set((typical?.parts ?? []).flatMap(({ between }) => between));
+}

@@ -1,0 +1,36 @@
+import type { Dataset } from "@underchassis/dataset";
+import type { Complaint, ElectricalRule } from "../model/rule.ts";
+import type { Collection } from "../model/subjects.ts";
+import { jobFolder } from "./jobFolder.ts";
+import type { Recaller } from "./recaller.ts";
+import { templateRun } from "./templateRun.ts";
+import type { ValidateOptions } from "./validateFiles.ts";
+
+interface ElectricalSubject {
+  file: string;
+  checks: { rule: ElectricalRule; check: () => readonly Complaint[] }[];
+}
+
+/** Every template that nothing else is wrong with, simulated, and every such job, graded; one at a time. */
+export function* electricalRun(
+  rules: readonly ElectricalRule[],
+  dataset: Dataset,
+  collection: Collection,
+  recaller: Recaller,
+  broken: ReadonlySet<string>,
+  options: ValidateOptions,
+): Generator<ElectricalSubject> {
+  const wanted = (path: string) => !broken.has(path) && (options.only?.(path) ?? true);
+  for (const file of collection.files("stage").filter(wanted)) {
+    const run = templateRun(file, collection.recall(file).value, dataset);
+    yield {
+      file,
+      checks: rules.flatMap((rule) => (rule.of === "template" ? [{ rule, check: () => rule.check(run) }] : [])),
+    };
+  }
+  for (const file of collection.files("job").filter(wanted)) {
+    const recorded = options.recorded?.(file);
+    const job = jobFolder(file, collection, recaller, dataset, recorded);
+    yield { file, checks: rules.flatMap((rule) => (rule.of === "job" ? [{ rule, check: () => rule.check(job) }] : [])) };
+  }
+}

@@ -1,0 +1,119 @@
+import type { TableDescriptions } from "@underchassis/dataset";
+import { isRecordKind, type RecordKind } from "../model/fileKind.ts";
+import type { FileEntry } from "../model/fileSource.ts";
+import type { BytesRule, CollectionRule, ElectricalRule, FileRule, RecordRule, Rule } from "../model/rule.ts";
+import type { RawFile, RecordFile } from "../model/subjects.ts";
+import { parseRecord } from "../read/readRawFile.ts";
+import { readTable } from "../read/readTable.ts";
+import { formulasOf } from "../shared/formulasOf.ts";
+import { violationsOf } from "../shared/violationsOf.ts";
+import type { Collector } from "./collector.ts";
+import type { Findings } from "./findings.ts";
+import { FileReporter, ruleFailure } from "./report.ts";
+
+/** Rules by what they look at. */
+export interface ScopedRules {
+  bytes: readonly BytesRule[];
+  shape: readonly RecordRule[];
+  sound: ReadonlyMap<RecordKind, readonly RecordRule[]>;
+  file: readonly FileRule[];
+  collection: readonly CollectionRule[];
+  electrical: readonly ElectricalRule[];
+}
+
+const RECORD_KINDS: readonly RecordKind[] = [
+  "stage",
+  "tube",
+  "caution",
+  "failure-note",
+  "rule-of-thumb",
+  "worked-example",
+  "table-descriptions",
+  "manifest",
+  "example-record",
+];
+
+export function rulesByScope(rules: readonly Rule[]): ScopedRules {
+  const of = <S extends Rule["scope"]>(scope: S) => rules.filter((rule): rule is Extract<Rule, { scope: S }> => rule.scope === scope);
+  const record = of("record");
+  return {
+    bytes: of("bytes"),
+    shape: record.filter(({ phase }) => phase === "shape"),
+    sound: new Map(
+      RECORD_KINDS.map((kind) => [
+        kind,
+        record.filter(({ phase, kinds }) => phase !== "shape" && (kinds === undefined || kinds.includes(kind))),
+      ]),
+    ),
+    file: of("file"),
+    collection: of("collection"),
+    electrical: of("electrical"),
+  };
+}
+
+/** Reads tables.json ahead of the tables that it describes. */
+export function describeTables(entries: readonly FileEntry[], read: (entry: FileEntry) => RawFile | undefined, collector: Collector): void {
+  const entry = entries.find(({ path }) => path === "datasets/tables/tables.json");
+  const file = entry === undefined ? undefined : read(entry);
+  if (file === undefined) return;
+  parseRecord(file);
+  const value = file.value?.parsed;
+  if (value !== undefined && violationsOf("table-descriptions", value).length === 0) collector.describe(value as TableDescriptions);
+}
+
+/** Runs everything that can be said of one file by itself, and hands the collector what other files need. */
+export function visitFile(file: RawFile, rules: ScopedRules, collector: Collector, findings: Findings): void {
+  collector.see(file);
+  const reporter = new FileReporter(file.path, file.source);
+  const readable = file.kind !== undefined && !file.link && file.utf8 && file.text !== "";
+  if (readable && file.path.endsWith(".json")) parseRecord(file);
+  for (const rule of rules.bytes) {
+    if (rule.kinds !== undefined && (file.kind === undefined || !rule.kinds.includes(file.kind))) continue;
+    attempt(rule, () => rule.check(file));
+  }
+  if (!readable) return;
+  if (file.path.endsWith(".csv")) {
+    const table = readTable(file);
+    if (table !== undefined) collector.table(table);
+    else collector.unreadable(file);
+    return;
+  }
+  if (!isRecordKind(file.kind)) return;
+  if (file.value === undefined) {
+    collector.unreadable(file);
+    findings.unusable.add(file.path);
+    return;
+  }
+  const record = recordFile(file, file.kind, file.value.parsed);
+  collector.record(file, record.value);
+  let shapely = record.violations.length === 0;
+  for (const rule of rules.shape) if (attempt(rule, () => rule.check(record)) > 0) shapely = false;
+  if (!shapely) findings.unusable.add(file.path);
+  if (shapely) for (const rule of rules.sound.get(record.kind) ?? []) attempt(rule, () => rule.check(record));
+  for (const rule of rules.file) {
+    if (rule.of === "record" && (rule.kinds === undefined || rule.kinds.includes(record.kind))) attempt(rule, () => rule.check(record));
+  }
+
+  function attempt(rule: BytesRule | RecordRule | FileRule, check: () => ReturnType<RecordRule["check"]>): number {
+    try {
+      const complaints = check();
+      for (const complaint of complaints) findings.add(reporter.diagnostic(rule, complaint));
+      return complaints.length;
+    } catch (error) {
+      findings.add(ruleFailure(rule, file.path, error));
+      return 0;
+    }
+  }
+}
+
+function recordFile(file: RawFile, kind: RecordKind, value: unknown): RecordFile {
+  let formulas: ReturnType<typeof formulasOf> | undefined;
+  return {
+    path: file.path,
+    kind,
+    value,
+    text: file.text.charCodeAt(0) === 0xfeff ? file.text.slice(1) : file.text,
+    violations: violationsOf(kind, value),
+    formulas: () => (formulas ??= formulasOf(kind, value)),
+  };
+}

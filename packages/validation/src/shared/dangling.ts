@@ -1,0 +1,21 @@
+import { nearestOf } from "@underchassis/source-text";
+import type { FiledComplaint } from "../model/rule.ts";
+import type { Collection, ReferenceKind } from "../model/subjects.ts";
+
+/** A complaint for every reference of a kind that leads nowhere; files are read again for the places. */
+export function dangling(collection: Collection, kind: ReferenceKind, message: (id: string) => string, expected: string): FiledComplaint[] {
+  const known = collection.definitions(kind);
+  const files = new Set<string>();
+  for (const [id, from] of collection.references(kind)) if (!known.has(id)) for (const file of from) files.add(file);
+  return [...files]
+    .sort()
+    .flatMap((file) =>
+      collection
+        .recall(file)
+        .references.flatMap(({ kind: of, id, at }): FiledComplaint[] =>
+          of !== kind || known.has(id)
+            ? []
+            : [{ file, at, message: message(id), received: id, expected, nearest: nearestOf(id, known.keys()) }],
+        ),
+    );
+}

@@ -1,0 +1,15 @@
+import type { Complaint } from "../model/rule.ts";
+import type { RecordFile } from "../model/subjects.ts";
+import { eachText } from "./targets.ts";
+
+/** A complaint for every match of a pattern in the texts of a record; the whole file is searched first, since most have none. */
+export function eachMatch(record: RecordFile, pattern: RegExp, complain: (match: string) => Omit<Complaint, "at">): Complaint[] {
+  pattern.lastIndex = 0;
+  if (!pattern.test(record.text)) return [];
+  const complaints: Complaint[] = [];
+  eachText(record.value, (text, path) => {
+    for (const match of text.matchAll(pattern))
+      complaints.push({ at: { path, within: { offset: match.index, length: match[0].length } }, ...complain(match[0]) });
+  });
+  return complaints;
+}
