@@ -1,68 +1,38 @@
-import { type ElectrodeVolts, type FittedParameters, plateAmps, screenAmps, transconductance } from "./plate-current.ts";
+import { type FittedParameters, plateOhms } from "./plate-current.ts";
+import { type PublishedPoint, residualsAt, voltsOf } from "./residuals.ts";
 import { simplexMinimum } from "./simplex.ts";
-
-/** A published operating point of a tube record, SI units. */
-export interface PublishedPoint {
-  service: string;
-  plateVolts?: number;
-  screenVolts?: number;
-  gridVolts?: number;
-  cathodeOhms?: number;
-  plateAmps?: number;
-  screenAmps?: number;
-  siemens?: number;
-}
 
 export type FreeParameter = "mu" | "ex" | "kg1" | "kg2" | "kp" | "kvb" | "vct";
 
-export interface Residuals {
-  /** Largest shares by which the model misses the published values. */
-  plate: number;
-  screen: number;
-  siemens: number;
-}
-
-/** Voltages of a published point; bias by a cathode resistor becomes grid volts from the published currents. */
-export function voltsOf(point: PublishedPoint): ElectrodeVolts | undefined {
-  const { plateVolts, screenVolts, plateAmps: plate, screenAmps: screen = 0, cathodeOhms } = point;
-  if (plateVolts === undefined || plate === undefined) return undefined;
-  const gridVolts = point.gridVolts ?? (cathodeOhms === undefined ? undefined : -cathodeOhms * (plate + screen));
-  if (gridVolts === undefined) return undefined;
-  return screenVolts === undefined ? { plateVolts, gridVolts } : { plateVolts, screenVolts, gridVolts };
-}
-
-/** How far the model misses each published point: shares of the published values. */
-export function residualsAt(parameters: FittedParameters, point: PublishedPoint): Residuals | undefined {
-  const at = voltsOf(point);
-  if (!at || point.plateAmps === undefined) return undefined;
-  return {
-    plate: plateAmps(parameters, at) / point.plateAmps - 1,
-    screen: point.screenAmps === undefined ? 0 : screenAmps(parameters, at) / point.screenAmps - 1,
-    siemens: point.siemens === undefined ? 0 : transconductance(parameters, at) / point.siemens - 1,
-  };
-}
-
-/** Wide enough for every receiving tube; keeps a fit of three numbers to two points from running off. */
+/** Wide enough for every receiving tube; keeps a fit of a few numbers to one or two points from running off. */
 const BOUNDS: Record<FreeParameter, readonly [number, number]> = {
-  mu: [2, 150],
-  ex: [1.2, 1.5],
-  kg1: [50, 20000],
-  kg2: [50, 50000],
-  kp: [10, 2000],
-  kvb: [1, 600],
+  mu: [1, 150],
+  ex: [1.15, 1.6],
+  kg1: [30, 50000],
+  kg2: [30, 100000],
+  kp: [5, 2000],
+  kvb: [4, 3000],
   vct: [0.01, 0.8],
 };
 
 /**
- * Fits the free parameters to the published points: squares of the logarithmic misses, plate current with weight 1,
- * transconductance 0.1, screen current 0.25. Every parameter moves on a logarithmic scale within its bounds.
+ * Weights of the squared logarithmic misses. Plate current sets every voltage of a stage, so it comes first; plate resistance is
+ * held for triodes only, since the arc tangent of the pentode equation cannot follow it.
  */
-export function fitUnit(
-  seed: FittedParameters,
-  free: readonly FreeParameter[],
-  points: readonly PublishedPoint[],
-): { parameters: FittedParameters; worst: Residuals } {
-  const usable = points.filter((point) => voltsOf(point));
+const WEIGHT = { plate: 1, siemens: 0.5, screen: 0.25, ohms: 0.1 } as const;
+/** Pull back to the seed: decides what a handful of points leave open, and costs less than 1 % of current for a doubled parameter. */
+const PRIOR = 2e-4;
+
+/**
+ * Fits the free parameters of one unit to published points. Every parameter moves on a logarithmic scale within its bounds and is
+ * rounded to four digits.
+ *
+ * @param seed where to begin, and the value of every parameter that is not free
+ * @param free names of the parameters that may move
+ * @param points published points of this unit; those without plate current or bias are passed over
+ * @returns the parameters; how far they lie from the points is for `distancesOf` to say
+ */
+export function fitUnit(seed: FittedParameters, free: readonly FreeParameter[], points: readonly PublishedPoint[]): FittedParameters {
   const expand = (x: readonly number[]): FittedParameters => {
     const parameters = { ...seed };
     free.forEach((name, i) => {
@@ -71,24 +41,28 @@ export function fitUnit(
     });
     return parameters;
   };
-  const square = (share: number) => Math.log(Math.max(1e-6, 1 + share)) ** 2;
-  const cost = (x: readonly number[]) => {
-    const parameters = expand(x);
-    return usable.reduce((sum, point) => {
-      const misses = residualsAt(parameters, point);
-      return misses ? sum + square(misses.plate) + 0.1 * square(misses.siemens) + 0.25 * square(misses.screen) : sum;
-    }, 0);
-  };
-  let x = free.map((name) => Math.log(seed[name] ?? 1));
-  for (const step of [0.4, 0.1, 0.02]) x = simplexMinimum(cost, x, step);
-  const rounded = Object.fromEntries(
+  const start = free.map((name) => Math.log(seed[name] ?? 1));
+  const cost = (x: readonly number[]) =>
+    points.reduce((sum, point) => sum + missOf(expand(x), point), 0) +
+    PRIOR * x.reduce((sum, value, i) => sum + (value - (start[i] ?? 0)) ** 2, 0);
+  let x = start;
+  for (const step of [0.4, 0.2, 0.1, 0.02]) x = simplexMinimum(cost, x, step);
+  return Object.fromEntries(
     Object.entries(expand(x)).map(([name, value]) => [name, Number(value.toPrecision(4))]),
   ) as unknown as FittedParameters;
-  const worst: Residuals = { plate: 0, screen: 0, siemens: 0 };
-  for (const point of usable) {
-    const misses = residualsAt(rounded, point);
-    if (!misses) continue;
-    for (const name of ["plate", "screen", "siemens"] as const) worst[name] = Math.max(worst[name], Math.abs(misses[name]));
-  }
-  return { parameters: rounded, worst };
+}
+
+const square = (share: number) => Math.log(Math.max(1e-6, 1 + share)) ** 2;
+
+function missOf(parameters: FittedParameters, point: PublishedPoint): number {
+  const at = voltsOf(point);
+  const misses = residualsAt(parameters, point);
+  if (!at || !misses) return 0;
+  const ohms = point.plateOhms === undefined || at.screenVolts !== undefined ? 0 : plateOhms(parameters, at) / point.plateOhms - 1;
+  return (
+    WEIGHT.plate * square(misses.plate) +
+    WEIGHT.siemens * square(misses.siemens ?? 0) +
+    WEIGHT.screen * square(misses.screen ?? 0) +
+    WEIGHT.ohms * square(ohms)
+  );
 }

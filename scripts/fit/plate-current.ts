@@ -55,3 +55,10 @@ export function transconductance(parameters: FittedParameters, at: ElectrodeVolt
   const down = plateAmps(parameters, { ...at, gridVolts: at.gridVolts - 0.01 });
   return (up - down) / 0.02;
 }
+
+/** Plate resistance in ohms, by central difference over 1 V. */
+export function plateOhms(parameters: FittedParameters, at: ElectrodeVolts): number {
+  const up = plateAmps(parameters, { ...at, plateVolts: at.plateVolts + 0.5 });
+  const down = plateAmps(parameters, { ...at, plateVolts: at.plateVolts - 0.5 });
+  return 1 / (up - down);
+}
