@@ -4,6 +4,7 @@ export { type DischargeOptions, type DischargeResult, discharge } from "./discha
 export { elementPoints } from "./element-points.ts";
 export * from "./network.ts";
 export { type OhmmeterOptions, type OhmmeterReading, type OhmmeterSlopes, ohmmeter, ohmmeterSlopes, resting } from "./ohmmeter.ts";
+export { type OhmsFamily, ohmsFamily } from "./ohms-family.ts";
 export { scaleParameter } from "./parameter.ts";
 export { sensitivities } from "./sensitivities.ts";
 export { type SmallSignalOptions, type SmallSignalResponse, smallSignal } from "./small-signal.ts";

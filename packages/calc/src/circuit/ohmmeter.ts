@@ -5,6 +5,9 @@ import { CircuitError } from "./solution.ts";
 import { operatingPoint } from "./steady.ts";
 import { validateNetwork } from "./validate-network.ts";
 
+/** Open-circuit volts of the meter unless it is said: too few to turn silicon on (common-practice). */
+export const DEFAULT_TEST_VOLTS = 0.3;
+
 /** How the meter tests. */
 export interface OhmmeterOptions {
   /** Open-circuit voltage of the meter in volts. 0.3 V turns no silicon on, 2 V does. */
@@ -42,7 +45,7 @@ const BLOCKED_OHMS = 1e10;
 const ON_AMPS = 1e-5;
 
 /** The voltage in volts at which a cold element begins to conduct forwards and backwards; undefined for what has no junction. */
-function thresholds(element: Element): { forward: number; backward: number } | undefined {
+export function thresholds(element: Element): { forward: number; backward: number } | undefined {
   switch (element.kind) {
     case "diode":
       return {
@@ -141,7 +144,7 @@ export function ohmmeter(network: Network, from: string, to: string, options: Oh
  */
 export function ohmmeterSlopes(network: Network, from: string, to: string, options: OhmmeterOptions = {}): OhmmeterSlopes {
   validateNetwork(network);
-  const { testVolts = 0.3, maxAmps = 1e-3, polarity = 1 } = options;
+  const { testVolts = DEFAULT_TEST_VOLTS, maxAmps = 1e-3, polarity = 1 } = options;
   if (!(testVolts > 0) || !(maxAmps > 0)) throw new CircuitError("bad-value", "the meter needs a test voltage and a current above zero");
   const known = new Set(
     network.elements.flatMap((element) => ("nodes" in element ? Object.values(element.nodes) : element.windings.flatMap((w) => w.nodes))),

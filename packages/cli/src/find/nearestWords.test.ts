@@ -8,7 +8,7 @@ describe("nearest words", () => {
     expect(nearestWords("bleader capaciter", words)).toEqual(["bleeder", "blender", "capacitor"]);
   });
 
-  it("are none where more than half of the letters differ", () => {
+  it("are none where more than a third of the letters differ", () => {
     expect(nearestWords("xyzzy", words)).toEqual([]);
     expect(nearestWords("", words)).toEqual([]);
   });

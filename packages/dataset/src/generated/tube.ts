@@ -165,13 +165,13 @@ export interface TubeRecord {
   }[];
   typical: {
     /**
-     * Which entry of units the figures belong to, counted from 1; the first when absent.
-     */
-    unit?: number;
-    /**
      * Class of operation that the figures belong to: class A amplifier.
      */
     service: string;
+    /**
+     * Which entry of units the figures belong to, counted from 1; the first when absent.
+     */
+    unit?: number;
     plateVolts?: number;
     screenVolts?: number;
     gridVolts?: number;

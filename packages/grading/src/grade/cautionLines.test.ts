@@ -83,6 +83,23 @@ describe("cautions", () => {
     });
   });
 
+  it("with figures say when these are from memory, wholly or in part", () => {
+    const figures = (sources: string[]) => ({ text: "At most 10 kV.", sources, always: true });
+    const cautions = [
+      caution("recalled", 1, figures(["source-of-always"])),
+      caution("mixed", 2, figures(["book", "source-of-always"])),
+      caution("read", 3, figures(["book"])),
+    ];
+    const sources = [source("book", "published"), source("source-of-always", "from-memory"), source("ansi-c84-1", "published")];
+    const told = buildDataset({ version: "0.0.0", stages: [], tubes: [], cautions, failureNotes: [], sources, tables });
+    const parts = [{ name: "R1", kind: "resistor" as const, between: ["a", "chassis"] as [string, string], marked: "1k" }];
+    expect(cautionLines(modelOf({ parts }, told), []).map(({ text }) => text)).toEqual([
+      "At most 10 kV. (Figures from memory.)",
+      "At most 10 kV. (Figures in part from memory.)",
+      "At most 10 kV.",
+    ]);
+  });
+
   it("that the dataset does not hold are left out", () => {
     expect(cautionLines(model(), [finding({ cautions: ["unheard-of"] })]).map(({ id }) => id)).toEqual(["always", "of-stage"]);
   });

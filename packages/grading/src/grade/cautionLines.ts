@@ -1,8 +1,15 @@
-import type { Report } from "@underchassis/dataset";
+import type { CautionRecord, Dataset, Report } from "@underchassis/dataset";
 import type { ChassisModel, Finding } from "../model/index.ts";
 import { placeReasons } from "./cautionPlaces.ts";
 
 type CautionLine = Report["cautions"][number];
+
+/** What a text with figures adds when memory is among its sources, or is its only one; "" otherwise. */
+function memoryNote({ text, sources }: CautionRecord, dataset: Dataset): string {
+  const kinds = sources.map((id) => dataset.sources.get(id)?.kind ?? id);
+  if (!kinds.includes("from-memory") || !/\d/.test(text)) return "";
+  return kinds.every((kind) => kind === "from-memory") ? " (Figures from memory.)" : " (Figures in part from memory.)";
+}
 
 /**
  * Cautions that always apply, those that apply to something in this chassis, those of the templates used, of the findings that call
@@ -34,5 +41,10 @@ export function cautionLines(
       return caution === undefined ? [] : [{ caution, reasons }];
     })
     .sort((a, b) => a.caution.rank - b.caution.rank || (a.caution.id < b.caution.id ? -1 : 1))
-    .map(({ caution, reasons }) => ({ id: caution.id, title: caution.title, text: caution.text, because: [...reasons] }));
+    .map(({ caution, reasons }) => ({
+      id: caution.id,
+      title: caution.title,
+      text: caution.text + memoryNote(caution, model.dataset),
+      because: [...reasons],
+    }));
 }

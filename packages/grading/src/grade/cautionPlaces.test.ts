@@ -1,4 +1,4 @@
-import type { Dataset, JobPart } from "@underchassis/dataset";
+import type { Dataset, JobPart, TubeRecord } from "@underchassis/dataset";
 import { describe, expect, it } from "vitest";
 import { modelOf, type TestJob } from "../testing/model.ts";
 import { referenceDataset } from "../testing/referenceDataset.ts";
@@ -11,7 +11,7 @@ const model6146 = reference.tubes.get("6146")!;
 /** The reference with two types that need a record to stand in a job: what counts here is their names. */
 const dataset: Dataset = {
   ...reference,
-  tubes: new Map([...reference.tubes, ...["4CX250B", "5UP1"].map((name) => [name, { ...model6146, names: [name] }] as const)]),
+  tubes: new Map([...reference.tubes, ...["4CX250B", "5UP1"].map((name): [string, TubeRecord] => [name, { ...model6146, names: [name] }])]),
 };
 
 const battery = (volts: string): JobPart => ({ name: "BT1", kind: "battery", between: ["B+", "chassis"], marked: volts });

@@ -26,7 +26,9 @@ function about(value: number, dimension: Dimension): string {
 export function titleOf(model: ChassisModel, fault: Fault): string {
   const name = nameOf(model, fault);
   const dimension = fault.parameter === undefined ? "ratio" : DIMENSION[fault.parameter];
-  const [value, nominal] = [fault.value, fault.nominal].map((number) => (number === undefined || !Number.isFinite(number) ? undefined : about(number, dimension)));
+  const [value, nominal] = [fault.value, fault.nominal].map((number, index) =>
+    number === undefined || !Number.isFinite(number) ? undefined : index === 0 ? about(number, dimension) : formatQuantity(number, dimension),
+  );
   switch (fault.kind) {
     case "open":
       return `${name} is open`;

@@ -2,14 +2,14 @@ import type { ReportFinding } from "@underchassis/dataset";
 import { emptyWords } from "../view/emptyWords.ts";
 import { findingHeading } from "../view/findingHeading.ts";
 import { shortFigure, tellingFigures } from "../view/keyFigure.ts";
-import type { NumberedFinding } from "../view/sheet.ts";
+import type { NumberedFinding, Sheet } from "../view/sheet.ts";
 import { severityWords } from "../view/words.ts";
 import type { TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
 /** What was found against its limits: figures where there are any, else in words. */
-function foundText(finding: ReportFinding): string {
-  const figures = tellingFigures(finding).map((figure) => shortFigure(figure, finding.found));
+function foundText(finding: ReportFinding, { isFromMemory }: Sheet): string {
+  const figures = tellingFigures(finding).map((figure) => shortFigure(figure, finding.found, isFromMemory));
   const words = figures.length > 0 ? figures.join("; ") : `should be: ${finding.shouldBe}`;
   return `${finding.found}; ${words}`;
 }
@@ -26,7 +26,7 @@ export function dangerLines(context: TextContext): string[] {
   if (sheet.dangers.length === 0) return hang("  ", emptyWords.dangers, width);
   return sheet.dangers.flatMap((numbered) => [
     ...dangerTitle(numbered, context),
-    ...hang("    ", `found: ${foundText(numbered.finding)}`, width),
+    ...hang("    ", `found: ${foundText(numbered.finding, sheet)}`, width),
     ...hang("    ", `do: ${numbered.finding.action}`, width),
   ]);
 }

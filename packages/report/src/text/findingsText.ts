@@ -1,5 +1,5 @@
 import { findingHeading } from "../view/findingHeading.ts";
-import { keyFigure } from "../view/keyFigure.ts";
+import { type IsFromMemory, keyFigure } from "../view/keyFigure.ts";
 import type { NumberedFinding } from "../view/sheet.ts";
 import { type Severity, severityWords } from "../view/words.ts";
 
@@ -16,9 +16,9 @@ function missing({ found }: NumberedFinding["finding"]): string {
   return /^not measured: (.+)/.exec(found)?.[1] ?? "";
 }
 
-function findingText({ number, finding }: NumberedFinding, subjects: readonly string[]): string {
+function findingText({ number, finding }: NumberedFinding, subjects: readonly string[], isFromMemory: IsFromMemory): string {
   const title = findingHeading({ ...finding, title: bareTitle(finding.title, subjects) });
-  const figure = keyFigure(finding) || missing(finding);
+  const figure = keyFigure(finding, isFromMemory) || missing(finding);
   return `(${number}) ${title}${figure ? `: ${figure}` : ""}.`;
 }
 
@@ -27,10 +27,15 @@ function findingText({ number, finding }: NumberedFinding, subjects: readonly st
  * is said where it differs from the one before, at first from `severity`. Dangers are named by number only: their figures stand
  * in their own section. `subjects` are the names that stand above and need not be said again.
  */
-export function findingsText(findings: readonly NumberedFinding[], severity: Severity, subjects: readonly string[]): string {
+export function findingsText(
+  findings: readonly NumberedFinding[],
+  severity: Severity,
+  subjects: readonly string[],
+  isFromMemory: IsFromMemory,
+): string {
   const dangers = findings.filter(({ finding }) => finding.severity === "danger");
   const others = findings.filter(({ finding }) => finding.severity !== "danger");
-  const texts: [Severity, string][] = others.map((numbered) => [numbered.finding.severity, findingText(numbered, subjects)]);
+  const texts: [Severity, string][] = others.map((numbered) => [numbered.finding.severity, findingText(numbered, subjects, isFromMemory)]);
   if (dangers.length > 0) texts.unshift(["danger", `${dangers.map(({ number }) => `(${number})`).join(", ")} see Dangers.`]);
   return texts
     .map(([own, text], index) => (own === (texts[index - 1]?.[0] ?? severity) ? text : `${severityWords[own]} ${text}`))

@@ -33,7 +33,11 @@ function partEntry(part: ReportPartLine, stage: Stage, findings: readonly Number
   const { name, title, marked, measured, fitted } = partParts(part);
   const lives = [marked, measured && `measured ${measured}`, fitted].filter(Boolean).join(" -> ");
   const lead = `${name} ${title}${lives ? `: ${lives}` : ""}.`;
-  return entry(part.severity, `${lead} ${findingsText(findings, part.severity, [name, stage.title])}`.trim(), context);
+  return entry(
+    part.severity,
+    `${lead} ${findingsText(findings, part.severity, [name, stage.title], context.sheet.isFromMemory)}`.trim(),
+    context,
+  );
 }
 
 /** Parts without an entry of their own, in one line: "good: R1, R2; not measured: T1". */
@@ -53,7 +57,7 @@ function looseEntries(findings: readonly NumberedFinding[], subject: string, con
   const severities = [...new Set(findings.map(({ finding }) => finding.severity))];
   return severities.flatMap((severity) => {
     const own = findings.filter(({ finding }) => finding.severity === severity);
-    return entry(severity, findingsText(own, severity, [subject]), context);
+    return entry(severity, findingsText(own, severity, [subject], context.sheet.isFromMemory), context);
   });
 }
 

@@ -37,4 +37,10 @@ describe("keyFigure", () => {
     expect(plain(shortFigure({ ...over, label: "lineFuse.ratedVolts" }))).toBe("522 V, at most 450 V, over by 16 %");
     expect(plain(shortFigure({ ...over, label: 'abs(volts("output"))' }))).toBe("522 V, at most 450 V, over by 16 %");
   });
+
+  it("says so where the figure rests on memory", () => {
+    const isFromMemory = (id: string) => id === "job";
+    expect(plain(keyFigure(finding("x", [over]), isFromMemory))).toBe("voltage on C1 522 V, at most 450 V, over by 16 %, from memory");
+    expect(plain(keyFigure(finding("x", [over]), () => false))).not.toContain("from memory");
+  });
 });

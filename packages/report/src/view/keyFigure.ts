@@ -19,19 +19,23 @@ export function tellingFigures({ figures }: ReportFinding): readonly ReportFigur
 
 const blanks = /\s/g;
 
+/** Whether a source, by its id, is somebody's memory. */
+export type IsFromMemory = (sourceId: string) => boolean;
+const nothing: IsFromMemory = () => false;
+
 /**
  * "leakage 1.4 mA, at most 1.1 mA, over by 27 %": a figure with limit and margin in one breath. Label and value are left out
- * where `said`, the text before it, gives the value already.
+ * where `said`, the text before it, gives the value already. Where the source is memory it says so.
  */
-export function shortFigure(figure: ReportFigure, said = ""): string {
+export function shortFigure(figure: ReportFigure, said = "", isFromMemory: IsFromMemory = nothing): string {
   const { label, value, limit, margin } = figureParts(figure);
   const isSaid = ` ${said} `.replace(blanks, " ").includes(` ${value.replace(blanks, " ")} `);
   const lead = formula.test(label) ? value : `${label} ${value}`;
-  return [isSaid && limit ? "" : lead, limit, margin].filter(Boolean).join(", ");
+  return [isSaid && limit ? "" : lead, limit, margin, isFromMemory(figure.source) ? "from memory" : ""].filter(Boolean).join(", ");
 }
 
 /** The most telling figure of a finding in one breath, next to its title; "" when none of its figures has a limit. */
-export function keyFigure(finding: ReportFinding): string {
+export function keyFigure(finding: ReportFinding, isFromMemory: IsFromMemory = nothing): string {
   const [figure] = tellingFigures(finding);
-  return figure ? shortFigure(figure, finding.title) : "";
+  return figure ? shortFigure(figure, finding.title, isFromMemory) : "";
 }

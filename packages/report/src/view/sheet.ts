@@ -20,6 +20,8 @@ export interface Sheet {
   /** Findings at some indices, worst first as in the report, without repeats. */
   findingsAt(indices: readonly number[]): readonly NumberedFinding[];
   source(id: string): SourceName;
+  /** The source with this id is somebody's memory: what rests on it must say so. */
+  isFromMemory(id: string): boolean;
   /** Title of a caution, or its id when the report does not print it. */
   cautionTitle(id: string): string;
   /** Part, point, condition and life that a finding is about: "C1, at B+, operating, as found". */
@@ -44,6 +46,7 @@ export function sheetOf(given: Report): Sheet {
     findingAt: (index) => numbered[index],
     findingsAt: (indices) => [...new Set(indices)].sort((one, other) => one - other).flatMap((index) => numbered[index] ?? []),
     source: sourceNames(report),
+    isFromMemory: (id) => (report.sources.find((source) => source.id === id)?.kind ?? id) === "from-memory",
     cautionTitle: (id) => cautions.get(id) ?? id,
     about: ({ part, point, condition, life }) => {
       const name = part === undefined ? undefined : (partNames.get(part) ?? part);

@@ -176,7 +176,7 @@ const examples = `{
       "formula": "parallel-resistance",
       "source": { "work": "Own working", "place": "here", "status": "derived" },
       "inputs": { "ohms": ["100 ohm", "100 ohm"] },
-      "output": "ohms",
+      "output": "totalOhms",
       "result": "50",
       "unit": "ohm",
       "tolerance": { "absolute": 0.5, "why": "half a unit" }

@@ -7,7 +7,7 @@ import { battery, capacitor, inductor, line, network, resistor, silicon, vacuum 
 import { changedSolver } from "./changed-solver.ts";
 
 /** Steps of a period that a fine family takes for sources of one frequency; a solution with the same steps is its yardstick. */
-const FINE = { stepsPerPeriod: 64 };
+const FINE = { stepsPerPeriod: 48 };
 
 /** A transformer supply with a filter of one or two sections, a tap and a triode stage. Values common-practice. */
 function supply(volts: number, first: number, ohms: number, load: number, choke: boolean, tube: boolean): Network {
@@ -116,17 +116,18 @@ const changes: Record<string, Change> = {
   "a dead tube": (base) => replace(base, "V2"),
 };
 
-/** Largest difference of a point's mean, and of its ripple peak to peak, as shares of what they are but of 1 V and 50 mV at least. */
-function differences(found: SteadyState, expected: SteadyState): { mean: number; ripple: number } {
-  let [mean, ripple] = [0, 0];
+/** Largest difference of a point's mean as a share of its RMS voltage, and of its ripple peak to peak and RMS; of 1 V, 50 mV and 20 mV at least. */
+function differences(found: SteadyState, expected: SteadyState): { mean: number; ripple: number; alternating: number } {
+  let [mean, ripple, alternating] = [0, 0, 0];
   expect([...found.points.keys()].sort()).toEqual([...expected.points.keys()].sort());
   for (const [point, figures] of expected.points) {
     const own = found.points.get(point)!;
-    mean = Math.max(mean, Math.abs(own.meanVolts - figures.meanVolts) / Math.max(1, Math.abs(figures.meanVolts)));
+    mean = Math.max(mean, Math.abs(own.meanVolts - figures.meanVolts) / Math.max(1, figures.rmsVolts));
     const swing = figures.maxVolts - figures.minVolts;
     ripple = Math.max(ripple, Math.abs(own.maxVolts - own.minVolts - swing) / Math.max(0.05, swing));
+    alternating = Math.max(alternating, Math.abs(own.acRmsVolts - figures.acRmsVolts) / Math.max(0.02, figures.acRmsVolts));
   }
-  return { mean, ripple };
+  return { mean, ripple, alternating };
 }
 
 function solved(solve: () => SteadyState): SteadyState | string {
@@ -151,13 +152,13 @@ describe("changedSolver", () => {
         }
         const { mean, ripple } = differences(found, expected);
         expect(mean).toBeLessThan(1e-4);
-        expect(ripple).toBeLessThan(2e-3);
+        expect(ripple).toBeLessThan(5e-3);
       });
       fc.assert(run, { numRuns: 12, seed: 7 });
     });
   }
 
-  it("gives a coarse answer within 1 % of means and 10 % of ripple", () => {
+  it("gives a coarse answer within 1 % of each point's volts and 10 % of its ripple", () => {
     const base = supply(300, 16e-6, 1000, 6000, true, true);
     const family = changedSolver(base, { coarse: true });
     for (const [name, change] of Object.entries(changes)) {
@@ -168,9 +169,9 @@ describe("changedSolver", () => {
           expect(found, name).toEqual(expected);
           continue;
         }
-        const { mean, ripple } = differences(found, expected);
+        const { mean, alternating } = differences(found, expected);
         expect(mean, `${name} ${pick}`).toBeLessThan(0.01);
-        expect(ripple, `${name} ${pick}`).toBeLessThan(0.1);
+        expect(alternating, `${name} ${pick}`).toBeLessThan(0.1);
       }
     }
   });
@@ -199,7 +200,7 @@ describe("changedSolver", () => {
     expect(found.currentResidual).toBeLessThan(1e-4);
     for (const [id, figures] of expected.elements)
       expect(Math.abs(found.elements.get(id)!.watts - figures.watts), id).toBeLessThan(1e-3 * Math.abs(figures.watts) + 1e-5);
-    expect(found.waveforms!.volts.get("B")!.length).toBe(64);
+    expect(found.waveforms!.volts.get("B")!.length).toBe(48);
   });
 
   it("follows lamps, and regulator tubes that strike or go dark", () => {

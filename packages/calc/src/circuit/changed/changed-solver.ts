@@ -20,7 +20,8 @@ import type { Unknowns } from "./unknowns.ts";
 /** How changed networks are solved. */
 export interface ChangedOptions extends Pick<SteadyOptions, "hertz" | "islands"> {
   /**
-   * Fewer steps, for a first look at many changes: means within about 1 %, ripple within about 10 % of a full solution.
+   * Fewer steps, for a first look at many changes: means within about 1 % (of a point's RMS volts) and RMS ripple within about 10 % of a full solution; highest
+   * and lowest values of a point within about a quarter of its swing. Figures of elements and waveforms are found by a march of their own.
    */
   coarse?: boolean;
 }
@@ -41,6 +42,8 @@ export interface ChangedSolver {
 
 const FINE_STEPS = 48;
 const COARSE_STEPS = 16;
+/** Steps of a coarse answer that has to be marched. */
+const FALLBACK_STEPS = 32;
 const FINE_TOLERANCE = 1e-5;
 const COARSE_TOLERANCE = 5e-4;
 const BASE_TOLERANCE = 2e-6;
@@ -77,7 +80,8 @@ export function changedSolver(base: Network, options: ChangedOptions = {}): Chan
 }
 
 class Family implements ChangedSolver {
-  readonly base: SteadySolution;
+  readonly base: SteadyState;
+  private readonly marched: SteadySolution;
   readonly counts = { quick: 0, whole: 0 };
   private readonly options: ChangedOptions;
   private readonly steady: SteadyOptions;
@@ -93,12 +97,14 @@ class Family implements ChangedSolver {
     const steps = stepsFor(base, coarse === true ? COARSE_STEPS : FINE_STEPS);
     this.options = options;
     this.steady = { ...plain, stepsPerPeriod: steps, tolerance: coarse === true ? COARSE_TOLERANCE : BASE_TOLERANCE };
-    this.base = solveSteady(base, this.steady) as SteadySolution;
+    this.marched = solveSteady(base, this.steady) as SteadySolution;
     this.elements = new Map(base.elements.map((element) => [element.id, element]));
     this.ties = options.islands === "tie" ? floatingIslands(base).map((island) => island[0]!) : [];
-    this.plant = Plant.of(this.base.internals, scheme);
+    this.plant = Plant.of(this.marched.internals, scheme);
     this.fourier = new Fourier(steps);
     this.weights = Float64Array.from({ length: 2 * steps }, (_, stage) => scheme.weights[stage & 1]! / steps);
+    // Coarse figures are compared with coarse ones.
+    this.base = (coarse === true ? this.quick(base) : undefined) ?? this.marched;
   }
 
   solve(changed: Network): SteadyState {
@@ -108,7 +114,15 @@ class Family implements ChangedSolver {
       return quick;
     }
     this.counts.whole++;
-    return solveSteady(changed, { ...this.steady, warmStart: this.base });
+    return this.march(
+      changed,
+      this.options.coarse === true ? { ...this.steady, stepsPerPeriod: stepsFor(changed, FALLBACK_STEPS) } : this.steady,
+    );
+  }
+
+  /** Solves a network by marching; its fine figures take the steps that a fine family has. */
+  private march(changed: Network, options: SteadyOptions): SteadySolution {
+    return solveSteady(changed, { ...options, warmStart: this.marched }) as SteadySolution;
   }
 
   private quick(changed: Network): SteadyState | undefined {
@@ -275,6 +289,9 @@ class Family implements ChangedSolver {
       ties,
       weights: this.weights,
       iterations,
+      ...(this.options.coarse === true
+        ? { march: () => this.march(change.network, { ...this.steady, stepsPerPeriod: stepsFor(change.network, FINE_STEPS) }) }
+        : {}),
       ohmsOf: (id) => conditions.ohms.get(id) ?? resistances.get(id) ?? plant.circuit.resistances.get(id),
     });
   }

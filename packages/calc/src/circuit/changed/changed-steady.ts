@@ -19,6 +19,8 @@ export interface ChangedInternals {
   ties: readonly string[];
   weights: Float64Array;
   iterations: number;
+  /** Solves the network by marching, for what a coarse solution does not tell; absent where this solution is one of the march's scheme. */
+  march?: () => SteadySolution;
   /** Resistance of a resistive element as it stands, in ohms. */
   ohmsOf: (id: string) => number | undefined;
 }
@@ -129,9 +131,9 @@ export class ChangedSteady implements SteadyState {
     return unknowns.wave(change.pointRow(from)!, change.pointRow(to)!).map((volts) => volts / ohms);
   }
 
-  /** The same steady state with everything that `solveSteady` knows, for warm starts, sensitivities and elements' figures. */
+  /** The same steady state (found anew by marching if this is a coarse one) with everything that `solveSteady` knows, for warm starts, sensitivities and elements' figures. */
   get whole(): SteadySolution {
-    this.heldWhole ??= wholeOf(this.internals);
+    this.heldWhole ??= this.internals.march === undefined ? wholeOf(this.internals) : this.internals.march();
     return this.heldWhole;
   }
 }

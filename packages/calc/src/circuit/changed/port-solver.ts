@@ -209,7 +209,8 @@ export class PortSolver {
         const l = column & 1;
         let lag = m - ((column - b * stages) >> 1);
         if (lag < 0) lag += steps;
-        matrix[base + c] = kernel[((port * a + b) * 4 + 2 * i + l) * steps + lag]! + meanOhms[port * a + b]! * (l === 0 ? weights[0] : weights[1]);
+        matrix[base + c] =
+          kernel[((port * a + b) * 4 + 2 * i + l) * steps + lag]! + meanOhms[port * a + b]! * (l === 0 ? weights[0] : weights[1]);
       }
       matrix[base + r] = matrix[base + r]! + 1 / slopes[row]!;
     }

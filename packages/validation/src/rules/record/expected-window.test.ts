@@ -1,0 +1,12 @@
+import { testRule } from "../../testing/ruleCase.ts";
+import { AT } from "../../testing/soundFiles.ts";
+import { expectedWindow } from "./expected-window.ts";
+
+testRule(expectedWindow, {
+  fires: [
+    { name: "upside down", file: AT.stage, change: [['"high": 153', '"high": «120»']] },
+    { name: "an era that ends before it begins", file: AT.note, change: [['"to": 1980', '"to": «1920»']] },
+    { name: "a share", file: AT.thumb, change: [['"high": 0.15', '"high": «0.05»']] },
+  ],
+  passes: [{ name: "a narrow one", file: AT.stage, change: [['"high": 153', '"high": 125.1']] }],
+});

@@ -1,0 +1,11 @@
+import { testRule } from "../../testing/ruleCase.ts";
+import { AT } from "../../testing/soundFiles.ts";
+import { valueShape } from "./value-shape.ts";
+
+testRule(valueShape, {
+  fires: [
+    { name: "capitals in an id", file: AT.stage, change: [['"id": "hum"', '"id": «"Hum"»']], nearest: "hum" },
+    { name: "an empty list", file: AT.tube, change: [['["6X4", "EZ90"]', "«[]»"]] },
+  ],
+  passes: [{ name: "a longer id", file: AT.stage, change: [['"id": "hum"', '"id": "hum-2"']] }],
+});
