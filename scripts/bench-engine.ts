@@ -1,8 +1,8 @@
 /**
- * Times the engine against the general-purpose simulator on the same circuits in one process, then the engine alone:
- * hypotheses a second, and cost against network size. Usage: npx tsx scripts/bench-engine.ts [name...]
+ * Times the engine against the general-purpose simulator on the same circuits in one process, then the engine alone in CPU time (the
+ * machine may be shared): hypotheses a second, and cost against network size, with the periods marched or Newton passes made. Usage: npx tsx scripts/bench-engine.ts [name...]
  */
-import { type Network, type SteadyState, solveSteady } from "@underchassis/calc";
+import { changedSolver, type Network, type SteadyState, solveSteady } from "@underchassis/calc";
 import { supplyOfTwelveParts, supplyWithStages } from "../tests/engine/circuits/chassis.ts";
 import { circuits } from "../tests/engine/circuits/index.ts";
 import { compareSteady, toleranceOf } from "../tests/engine/compare.ts";
@@ -79,33 +79,84 @@ function changed(network: Network, id: string, factor: number): Network {
   return { ...network, elements };
 }
 
+const FACTORS = [0.3, 0.7, 0.9, 1.1, 1.5, 3];
+const RUNS = 5;
+
+/** Least CPU milliseconds of several calls, after one that warms the compiler up. */
+function leastCpu(work: () => void): number {
+  work();
+  let least = Number.POSITIVE_INFINITY;
+  for (let run = 0; run < RUNS; run += 1) {
+    const start = process.cpuUsage();
+    work();
+    const { user, system } = process.cpuUsage(start);
+    least = Math.min(least, (user + system) / 1000);
+  }
+  return least;
+}
+
+/** One part changed at a time; parts that have no value to change (tubes) are left alone. */
+function onePartChanges(network: Network): Network[] {
+  const fixed = new Set(["triode", "pentode"]);
+  return network.elements.filter(({ kind }) => !fixed.has(kind)).flatMap(({ id }) => FACTORS.map((factor) => changed(network, id, factor)));
+}
+
+/** Solves every network, reads the mean of every point, and returns the periods or passes that it took. */
+function sweep(networks: readonly Network[], solve: (network: Network) => SteadyState): number {
+  let iterations = 0;
+  for (const network of networks) {
+    const solution = solve(network);
+    iterations += solution.iterations;
+    for (const figures of solution.points.values()) if (!Number.isFinite(figures.meanVolts)) throw new Error("a point without a voltage");
+  }
+  return iterations;
+}
+
 function hypothesesPerSecond(): void {
   const network = supplyOfTwelveParts();
-  const factors = [0.3, 0.7, 0.9, 1.1, 1.5, 3];
-  const hypotheses = network.elements.flatMap(({ id }) => factors.map((factor) => changed(network, id, factor)));
+  const hypotheses = onePartChanges(network);
   const nominal = solveSteady(network);
-  const sweep = (warmStart?: SteadyState): void => {
-    for (const hypothesis of hypotheses) {
-      const solution = solveSteady(hypothesis, warmStart === undefined ? {} : { warmStart });
-      for (const figures of solution.points.values()) if (!Number.isFinite(figures.meanVolts)) throw new Error("a point without a voltage");
-    }
-  };
-  for (const [label, warmStart] of [["cold", undefined] as const, ["from the nominal solution", nominal] as const]) {
-    const ms = timed(3, () => sweep(warmStart));
+  const fine = changedSolver(network);
+  const coarse = changedSolver(network, { coarse: true });
+  const ways: [string, (hypothesis: Network) => SteadyState][] = [
+    ["marched, cold", (hypothesis) => solveSteady(hypothesis)],
+    ["marched, from the nominal solution", (hypothesis) => solveSteady(hypothesis, { warmStart: nominal })],
+    ["as changes of the nominal network", (hypothesis) => fine.solve(hypothesis)],
+    ["as changes, coarse", (hypothesis) => coarse.solve(hypothesis)],
+  ];
+  for (const [label, solve] of ways) {
+    let iterations = 0;
+    const ms = leastCpu(() => {
+      iterations = sweep(hypotheses, solve);
+    });
     const rate = (hypotheses.length / ms) * 1000;
-    console.log(`${network.elements.length}-part supply, ${hypotheses.length} one-part changes, ${label}: ${rate.toFixed(0)} a second`);
+    console.log(
+      `${network.elements.length}-part supply, ${hypotheses.length} one-part changes, ${label}: ${rate.toFixed(0)} a second (${(iterations / hypotheses.length).toFixed(1)} periods or passes each)`,
+    );
   }
 }
 
 function costAgainstSize(): void {
-  console.log("points  elements   cold ms   warm ms   periods");
+  console.log(
+    "CPU milliseconds: a steady state, from a solution of the same network, a family of changes made ready, and each change of one part",
+  );
+  console.log("points  elements     cold     warm  periods    ready   change   coarse   marched of all");
   for (const stages of [0, 1, 3, 5, 8, 10, 13]) {
     const network = supplyWithStages(stages);
     const solution = solveSteady(network);
-    const cold = timed(5, () => solveSteady(network));
-    const warm = timed(5, () => solveSteady(network, { warmStart: solution }));
-    const columns = [solution.points.size, network.elements.length, cold.toFixed(2), warm.toFixed(2), solution.iterations];
-    console.log(columns.map((value) => String(value).padStart(8)).join("  "));
+    const cold = leastCpu(() => solveSteady(network));
+    const warm = leastCpu(() => solveSteady(network, { warmStart: solution }));
+    const ready = leastCpu(() => changedSolver(network));
+    const hypotheses = onePartChanges(network).filter((_, k) => k % 3 === 0);
+    const fine = changedSolver(network);
+    const coarse = changedSolver(network, { coarse: true });
+    const each = leastCpu(() => sweep(hypotheses, (hypothesis) => fine.solve(hypothesis))) / hypotheses.length;
+    const eachCoarse = leastCpu(() => sweep(hypotheses, (hypothesis) => coarse.solve(hypothesis))) / hypotheses.length;
+    const { quick, whole } = fine.counts;
+    const figures = [cold, warm].map((ms) => ms.toFixed(2));
+    const rest = [ready, each, eachCoarse].map((ms) => ms.toFixed(2));
+    const columns = [solution.points.size, network.elements.length, ...figures, solution.iterations, ...rest, `${whole}/${quick + whole}`];
+    console.log(columns.map((value) => String(value).padStart(7)).join("  "));
   }
 }
 

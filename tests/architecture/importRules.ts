@@ -4,15 +4,17 @@ import ts from "typescript";
 
 /** What each package may import of the others: only downwards. */
 export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
-  cli: ["report", "grading", "dataset", "calc"],
+  cli: ["report", "validation", "grading", "dataset", "calc", "source-text"],
   report: ["grading", "dataset", "calc"],
-  grading: ["dataset", "calc"],
+  validation: ["grading", "dataset", "calc", "source-text"],
+  grading: ["dataset", "calc", "source-text"],
   dataset: [],
   calc: [],
+  "source-text": [],
 };
 
 /** Packages that run wherever JavaScript runs. */
-const WITHOUT_NODE = ["calc", "grading", "report"];
+const WITHOUT_NODE = ["calc", "source-text", "grading", "report"];
 
 const SCOPE = "@underchassis/";
 const builtins = new Set(builtinModules);

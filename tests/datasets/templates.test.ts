@@ -6,8 +6,8 @@ import { buildModel } from "@underchassis/grading";
 import { describe, expect, it } from "vitest";
 import { stageValues } from "../../packages/grading/src/checks/shared/stageValues.ts";
 import { templateRequirements } from "../../packages/grading/src/checks/templates/template-requirements.ts";
+import { templateJob } from "../../packages/grading/src/circuit/templateJob.ts";
 import type { ChassisModel, Condition } from "../../packages/grading/src/model/index.ts";
-import { templateJob } from "../../packages/grading/src/testing/templateJob.ts";
 
 const dataset = loadDataset();
 const templates = [...dataset.stages.values()];
@@ -103,6 +103,44 @@ describe.each(templates.map((template) => [template.id, template] as const))("%s
   });
 });
 
+/** How the name of a setting ends, by its unit: `unitOf` reads the dimension of a formula off the names in it. */
+const ENDINGS: Readonly<Record<string, RegExp>> = {
+  V: /Volts$/,
+  A: /Amps$/,
+  ohm: /Ohms$/,
+  F: /Farads$/,
+  H: /Henries$/,
+  W: /Watts$/,
+  Hz: /Hertz$/,
+  s: /Seconds$/,
+  S: /Siemens$/,
+};
+
+describe("the settings", () => {
+  const all = templates.flatMap((template) =>
+    Object.entries(template.settings ?? {}).map(([name, setting]) => ({ template, name, setting })),
+  );
+
+  it("end in their unit, and ratios in none", () => {
+    const wrong = all.filter(({ name, setting: { unit } }) =>
+      unit === "ratio" ? Object.values(ENDINGS).some((ending) => ending.test(name)) : ENDINGS[unit]?.test(name) !== true,
+    );
+    expect(wrong.map(({ template, name }) => `${template.id}: ${name}`)).toEqual([]);
+  });
+
+  it("share no name with a part or with what every formula knows", () => {
+    const shared = all.filter(({ template, name }) => ["lineVolts", "lineHertz", ...template.parts.map(({ role }) => role)].includes(name));
+    expect(shared.map(({ template, name }) => `${template.id}: ${name}`)).toEqual([]);
+  });
+
+  it("stand beside a load for every tube that is driven", () => {
+    const without = templates.filter(
+      ({ parts }) => parts.some(({ driven }) => driven === true) && !parts.some(({ kind }) => kind === "load"),
+    );
+    expect(without.map(({ id }) => id)).toEqual([]);
+  });
+});
+
 describe("the windows", () => {
   /** A copy of a template with one part's typical value changed, in a dataset of its own. */
   function altered(id: string, role: string, typical: string): ChassisModel {
@@ -119,6 +157,21 @@ describe("the windows", () => {
     ["supply-half-wave", "reservoir", "4 uF 250 V"],
     ["output-single-ended", "cathodeResistor", "1 kohm 2 W"],
     ["bias-supply", "lower", "10 kohm 1 W"],
+    ["cathode-follower", "loadResistor", "4.7 kohm 2 W"],
+    ["phase-splitter-cathodyne", "biasResistor", "270 ohm 0.5 W"],
+    ["phase-splitter-long-tail", "tailResistor", "47 kohm 1 W"],
+    ["output-push-pull-cathode-bias", "cathodeResistor", "120 ohm 5 W"],
+    ["output-push-pull-fixed-bias", "senseA", "22 ohm 1 W"],
+    ["modulator-heising", "droppingResistor", "500 ohm 10 W"],
+    ["heater-hum-balance", "dividerLower", "330 kohm 0.5 W"],
+    ["vtvm-bridge", "dividerLower", "10 Mohm 1 % 0.5 W"],
+    ["oscilloscope-high-voltage", "chainUpperA", "5 Mohm 1 W"],
+    ["instrument-attenuator", "shuntA", "12 ohm 0.5 W"],
+    ["if-stage", "cathodeResistor", "330 ohm 0.5 W"],
+    ["noise-limiter-series", "loadUpper", "1 Mohm 0.5 W"],
+    ["screen-clamp", "screenResistor", "100 kohm 10 W"],
+    ["keying-grid-block", "keyResistor", "47 kohm 0.5 W"],
+    ["metering-shunt-multiplier", "shunt", "1 ohm 1 W"],
   ])("of %s notice %s of %s", (id, role, typical) => {
     expect(outside(outcomes(altered(id, role, typical))).length).toBeGreaterThan(0);
   });

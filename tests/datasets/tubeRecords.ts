@@ -1,20 +1,25 @@
 import { readdirSync, readFileSync } from "node:fs";
-import type { PublishedPoint } from "../../scripts/fit/fit-unit.ts";
 import type { FittedParameters } from "../../scripts/fit/plate-current.ts";
+import type { Distance, PublishedPoint } from "../../scripts/fit/residuals.ts";
+import type { TubeUnit } from "../../scripts/fit/tubeFile.ts";
 
 /** What the tests need of a published point beyond what a fit needs. */
 export interface TypicalPoint extends PublishedPoint {
-  plateOhms?: number;
   mu?: number;
   dropVolts?: number;
   dropAmps?: number;
+  note?: string;
+  source: string;
 }
 
 export interface TubeFile {
   id: string;
+  names: string[];
   class: string;
-  limits: { system: string; [name: string]: unknown };
-  units: { kind: string; parameters?: Record<string, number>; fittedTo?: string; spread?: number; source?: string }[];
+  base?: { code: string; socket?: string; pins?: Record<string, string>; source: string };
+  heater: { volts: number; amps: number; heating?: string; taps?: string; source: string };
+  limits: { system: string; note?: string; source: string; [name: string]: unknown };
+  units: TubeUnit[];
   typical: TypicalPoint[];
   note?: string;
 }
@@ -26,16 +31,21 @@ export const tubeFiles: readonly TubeFile[] = readdirSync(FOLDER)
   .sort()
   .map((name) => JSON.parse(readFileSync(new URL(name, FOLDER), "utf8")) as TubeFile);
 
-/** The unit that amplifies, with its parameters, if the record has one. */
-export function amplifierOf(
-  tube: TubeFile,
-): { kind: "triode" | "pentode"; parameters: FittedParameters; fittedTo: string; source: string } | undefined {
-  const unit = tube.units.find(({ kind }) => kind === "triode" || kind === "pentode");
-  if (!unit?.parameters) return undefined;
-  return {
-    kind: unit.kind as "triode" | "pentode",
-    parameters: unit.parameters as unknown as FittedParameters,
-    fittedTo: unit.fittedTo ?? "",
-    source: unit.source ?? "",
-  };
+export interface Amplifier {
+  tube: TubeFile;
+  /** Which unit of the record, counted from 1. */
+  number: number;
+  kind: "triode" | "pentode";
+  parameters: FittedParameters;
+  distance: readonly Distance[];
+  source: string;
+}
+
+/** Every unit that amplifies, with its parameters. */
+export function amplifiersOf(tube: TubeFile): Amplifier[] {
+  return tube.units.flatMap(({ kind, parameters, distance = [], source = "" }, i) =>
+    (kind === "triode" || kind === "pentode") && parameters !== undefined
+      ? [{ tube, number: i + 1, kind, parameters: parameters as unknown as FittedParameters, distance, source }]
+      : [],
+  );
 }

@@ -1,62 +1,61 @@
 import { type Element, type Network, operatingPoint, type PentodeParameters } from "@underchassis/calc";
 import { describe, expect, it } from "vitest";
-import { residualsAt, voltsOf } from "../../scripts/fit/fit-unit.ts";
 import { plateAmps, screenAmps } from "../../scripts/fit/plate-current.ts";
-import { amplifierOf, type TubeFile, tubeFiles } from "./tubeRecords.ts";
+import { distancesOf, voltsOf } from "../../scripts/fit/residuals.ts";
+import { amplifiersOf, tubeFiles } from "./tubeRecords.ts";
 
-/** Largest miss of plate current at a published point; the published new-tube spread is about twice that (maker-sheets-current). */
-const PLATE_LIMIT = 0.15;
-/** Points that a record's own note calls doubtful, by record and service. */
-const DOUBTFUL: Readonly<Record<string, number>> = { "50l6gt": 200 };
+/** What a model is to reach at every published point; new tubes themselves spread three times as far (maker-sheets-current). */
+const AIM = { plateAmps: 0.1, transconductance: 0.15 } as const;
+/** Screen current at rest in class A; near cut-off, as in class AB, the published screen equation falls short and the record says how far. */
+const SCREEN_AIM = 0.2;
+/** Points that miss the aim, by record and number; each point's own note says why. */
+const MISSED: Readonly<Record<string, readonly number[]>> = { "25l6gt": [2], "50l6gt": [2], "6w6gt": [2] };
+/** The screen equation has one free constant; it cannot hold 12 mA, 4 mA and the 1.5 mA of class AB at once. */
+const SCREEN_MISSED: Readonly<Record<string, readonly number[]>> = { ...MISSED, "6550": [1, 2] };
 
-const amplifiers = tubeFiles.flatMap((tube) => {
-  const unit = amplifierOf(tube);
-  return unit ? [{ tube, unit }] : [];
-});
-const points = amplifiers.flatMap(({ tube, unit }) =>
-  tube.typical.flatMap((point) => {
-    const at = voltsOf(point);
-    return at ? [{ name: `${tube.id} at ${point.plateVolts} V`, tube, unit, point, at }] : [];
+const amplifiers = tubeFiles.flatMap(amplifiersOf);
+const points = amplifiers.flatMap((unit) =>
+  unit.tube.typical.flatMap((point, i) => {
+    const at = (point.unit ?? 1) === unit.number ? voltsOf(point) : undefined;
+    return at ? [{ name: `${unit.tube.id}, point ${i + 1}`, number: i + 1, unit, point, at }] : [];
   }),
 );
-const isDoubtful = (tube: TubeFile, plateVolts: number | undefined) => DOUBTFUL[tube.id] === plateVolts;
+const statedAt = ({ unit, number }: (typeof points)[number]) => unit.distance.find(({ point }) => point === number);
+const isMissed = ({ unit, number }: (typeof points)[number], list = MISSED) => list[unit.tube.id]?.includes(number) ?? false;
 
 describe("amplifier models against the published points of their records", () => {
-  it("covers the receiving types", () => {
-    expect(amplifiers.length).toBeGreaterThan(30);
-    expect(points.length).toBeGreaterThan(50);
+  it("covers the types", () => {
+    expect(amplifiers.length).toBeGreaterThan(90);
+    expect(points.length).toBeGreaterThan(150);
   });
 
-  it.each(points.filter(({ tube, point }) => !isDoubtful(tube, point.plateVolts)))("$name: plate current", ({ unit, point }) => {
-    expect(Math.abs(residualsAt(unit.parameters, point)?.plate ?? 1)).toBeLessThan(PLATE_LIMIT);
+  it.each(amplifiers)("$tube.id, unit $number: the distances stated in the record are the true ones", (unit) => {
+    const true_ = distancesOf(unit.parameters, unit.tube.typical, unit.number);
+    expect(true_.length).toBeGreaterThan(0);
+    expect(unit.distance).toEqual(true_);
   });
 
-  it.each(points.filter(({ tube, point }) => point.screenAmps !== undefined && !isDoubtful(tube, point.plateVolts)))(
-    "$name: screen current",
-    ({ unit, point }) => {
-      expect(Math.abs(residualsAt(unit.parameters, point)?.screen ?? 1)).toBeLessThan(0.15);
-    },
-  );
-
-  it("says why where a point is missed", () => {
-    for (const [id, plateVolts] of Object.entries(DOUBTFUL)) {
-      const tube = tubeFiles.find((candidate) => candidate.id === id);
-      expect(tube?.note).toMatch(/doubtful/);
-      expect(tube?.typical.some((point) => point.plateVolts === plateVolts && !!(point as { note?: string }).note)).toBe(true);
-    }
+  it.each(points.filter((each) => !isMissed(each)))("$name: plate current and transconductance within the aim", (each) => {
+    const stated = statedAt(each);
+    expect(Math.abs(stated?.plateAmps ?? 1)).toBeLessThanOrEqual(AIM.plateAmps);
+    if (each.point.siemens === undefined || each.unit.tube.class === "converter") return;
+    expect(Math.abs(stated?.transconductance ?? 1)).toBeLessThanOrEqual(AIM.transconductance);
   });
 
-  it.each(amplifiers.filter(({ unit }) => unit.source === "fitted-here"))(
-    "$tube.id: the residual stated in the record is the true one",
-    ({ tube, unit }) => {
-      const stated = /plate current within ([\d.]+) %/.exec(unit.fittedTo);
-      expect(stated).not.toBeNull();
-      const only = /^Published point (\d+)/.exec(unit.fittedTo);
-      const used = only ? tube.typical.slice(Number(only[1]) - 1, Number(only[1])) : tube.typical;
-      const worst = Math.max(...used.map((point) => Math.abs(residualsAt(unit.parameters, point)?.plate ?? 0)));
-      expect(100 * worst).toBeCloseTo(Number(stated?.[1]), 1);
-    },
-  );
+  it.each(
+    points.filter((each) => each.point.screenAmps !== undefined && !isMissed(each, SCREEN_MISSED) && !/AB1/.test(each.point.service)),
+  )("$name: screen current within the aim", (each) => expect(Math.abs(statedAt(each)?.screenAmps ?? 1)).toBeLessThanOrEqual(SCREEN_AIM));
+
+  it.each(points.filter((each) => isMissed(each)))("$name misses the aim, and its note says why", (each) => {
+    expect(Math.abs(statedAt(each)?.plateAmps ?? 0)).toBeGreaterThan(AIM.plateAmps);
+    expect(each.point.note ?? "").toMatch(/doubt/i);
+    expect(each.unit.tube.note).toMatch(/doubtful/);
+  });
+
+  it("lists no miss that is none", () => {
+    for (const [id, numbers] of Object.entries(MISSED))
+      expect(points.filter(({ unit }) => unit.tube.id === id).map(({ number }) => number)).toEqual(expect.arrayContaining([...numbers]));
+  });
 });
 
 describe("the circuit engine and the equations written apart from it", () => {
@@ -78,46 +77,13 @@ describe("the circuit engine and the equations written apart from it", () => {
   });
 });
 
-describe("rectifiers and regulators", () => {
-  const rectifiers = tubeFiles.filter((tube) => tube.units.some(({ kind }) => kind === "vacuum-diode"));
-
-  it.each(rectifiers)("$id: perveance gives the published current at the published drop", (tube) => {
-    const perveance = tube.units[0]?.parameters?.perveance ?? 0;
-    const { dropVolts = 0, dropAmps = 0 } = tube.typical[0] ?? {};
-    expect((perveance * dropVolts ** 1.5) / dropAmps).toBeCloseTo(1, 3);
-  });
-
-  // from-memory (RC-30): on these sheets the inverse limit is twice the peak of the highest RMS voltage, within 3 %.
-  it.each(["5y3gt", "5u4gb", "5u4g", "5v4g", "6x4", "6x5gt", "866a"])("%s: inverse limit and highest RMS voltage agree", (id) => {
-    const limits = tubeFiles.find((tube) => tube.id === id)?.limits ?? {};
-    const rms = Number((limits as Record<string, unknown>).rmsVoltsChokeInput);
-    expect(Math.abs((2 * Math.SQRT2 * rms) / Number((limits as Record<string, unknown>).peakInverseVolts) - 1)).toBeLessThan(0.03);
-  });
-
-  it.each(tubeFiles.filter((tube) => tube.class === "gas-regulator"))(
-    "$id: the line through zero current gives the typical voltage in mid range",
-    (tube) => {
-      const { operatingVolts = 0, slopeOhms = 0, strikeVolts = 0 } = tube.units[0]?.parameters ?? {};
-      const { dropVolts = 0, dropAmps = 0 } = tube.typical[0] ?? {};
-      expect(operatingVolts + slopeOhms * dropAmps).toBeCloseTo(dropVolts, 0);
-      expect(strikeVolts).toBeGreaterThan(dropVolts);
-      expect(Number(tube.limits.maxStrikeVolts)).toBeGreaterThan(strikeVolts);
-    },
-  );
-});
-
 describe("published figures among themselves", () => {
-  it.each(points.filter(({ point }) => point.siemens && "mu" in point && "plateOhms" in point))(
+  // Definition of the three. The printed figures have two to three digits; the sheet of the 6U8A itself is 6 % off.
+  it.each(points.filter(({ point }) => point.siemens && point.mu && point.plateOhms))(
     "$name: mu is transconductance times plate resistance",
-    ({ tube, point }) => {
-      const typical = tube.typical.find((candidate) => candidate === point);
-      expect(((typical?.siemens ?? 0) * (typical?.plateOhms ?? 0)) / (typical?.mu ?? 1)).toBeCloseTo(1, 1);
+    ({ point, unit }) => {
+      const { siemens = 0, plateOhms = 0, mu = 1 } = point;
+      expect(Math.abs((siemens * plateOhms) / mu - 1)).toBeLessThan(unit.tube.id === "6u8a" ? 0.07 : 0.03);
     },
   );
-
-  it.each(points)("$name: within the limits of dissipation", ({ tube, point }) => {
-    const watts = Number(tube.limits.plateWatts);
-    // Many points sit at exactly 100 % of the limit; half of the last digit printed is allowed for.
-    expect((point.plateVolts ?? 0) * (point.plateAmps ?? 0)).toBeLessThanOrEqual(1.01 * watts);
-  });
 });

@@ -40,6 +40,22 @@ test("indexes every record kind", () => {
   expect(dataset.tables.get("line-voltages")).toEqual([{ country: "A", volts: "120" }]);
 });
 
+test("reads rules of thumb and the tables' titles where there are any", () => {
+  expect([...loadDataset(root).rulesOfThumb.keys(), ...loadDataset(root).tableTitles]).toEqual([]);
+  write("rules-of-thumb/bleeder.json", { id: "bleeder" });
+  write("tables/tables.json", { tables: [{ file: "markings/letters.csv", title: "Letters" }, { file: "untitled.csv" }] });
+  const { rulesOfThumb, tableTitles } = loadDataset(root);
+  expect([...rulesOfThumb.keys()]).toEqual(["bleeder"]);
+  expect(tableTitles).toEqual([{ name: "letters", title: "Letters" }]);
+});
+
+test("leaves rows and sources out when they are not wanted, broken ones included", () => {
+  write("tables/ragged.csv", "a,b\n1\n");
+  const dataset = loadDataset(root, { rows: false });
+  expect([dataset.tables.size, dataset.sources.size]).toEqual([0, 0]);
+  expect(dataset.stages.get("a")?.title).toBe("First");
+});
+
 test("names the file that is not JSON", () => {
   write("cautions/broken.json", "{");
   expect(() => loadDataset(root)).toThrow(join(root, "cautions", "broken.json"));

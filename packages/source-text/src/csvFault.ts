@@ -1,4 +1,3 @@
-import { byteCounter } from "./byteCounter.ts";
 import { cellSpans } from "./cellSpans.ts";
 import type { Problems } from "./problems.ts";
 import type { SourceText } from "./sourceText.ts";
@@ -7,17 +6,14 @@ import type { SourceText } from "./sourceText.ts";
 interface CsvError {
   code?: string;
   message?: string;
-  /** Bytes up to the end of the last whole record. */
-  bytes_records?: number;
   /** Index of the cell within its record. */
   index?: number;
 }
 
-/** Reports the quoting fault at which the CSV library gave up; what follows it in that file is not read. */
-export function reportCsvFault(source: SourceText, error: unknown, problems: Problems): void {
-  const { code = "", bytes_records = 0, index = 0 } = error as CsvError;
+/** Reports the quoting fault at which the CSV library gave up; what follows it in that file is not read. @param start offset of the record with the fault */
+export function reportCsvFault(source: SourceText, error: unknown, start: number, problems: Problems): void {
+  const { code = "", index = 0 } = error as CsvError;
   const { text } = source;
-  const start = byteCounter(text)(bytes_records);
   const cell = cellSpans(text, start, text.length)[index] ?? { offset: start, length: 1 };
   const rest = "the rows from here on were not read";
   if (code === "CSV_QUOTE_NOT_CLOSED") {

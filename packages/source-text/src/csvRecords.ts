@@ -1,4 +1,4 @@
-import { parse } from "csv-parse/sync";
+import { type Options, parse } from "csv-parse/sync";
 import { byteCounter } from "./byteCounter.ts";
 import { cellSpans } from "./cellSpans.ts";
 import { reportCsvFault } from "./csvFault.ts";
@@ -13,6 +13,20 @@ export interface Cell {
   text: string;
   span: Span;
 }
+
+interface ParsedRecord {
+  record: string[];
+  info: { bytes: number };
+}
+
+const OPTIONS: Options = {
+  info: true,
+  relax_column_count: true,
+  skip_empty_lines: false,
+  trim: true,
+  record_delimiter: ["\r\n", "\n", "\r"],
+  max_record_size: 1_000_000,
+};
 
 /** One record of a CSV file; `end` is the offset behind it, its line end included. */
 export interface CsvRecord {
@@ -29,18 +43,11 @@ export interface CsvRecord {
 export function csvRecords(source: SourceText, limits: ReadLimits, problems: Problems): CsvRecord[] | undefined {
   const { text } = source;
   if (!withinCsvLimits(source, limits, problems)) return undefined;
-  let parsed: { record: string[]; info: { bytes: number } }[];
+  let parsed: ParsedRecord[];
   try {
-    parsed = parse(text, {
-      info: true,
-      relax_column_count: true,
-      skip_empty_lines: false,
-      trim: true,
-      record_delimiter: ["\r\n", "\n", "\r"],
-      max_record_size: 1_000_000,
-    }) as never;
+    parsed = parse(text, OPTIONS) as never;
   } catch (error) {
-    reportCsvFault(source, error, problems);
+    reportCsvFault(source, error, endOfRecords(text, (error as { records?: number }).records ?? 0), problems);
     return undefined;
   }
   const records: CsvRecord[] = [];
@@ -58,4 +65,11 @@ export function csvRecords(source: SourceText, limits: ReadLimits, problems: Pro
     start = end;
   }
   return records;
+}
+
+/** Offset behind the first records of a text. The library's own count of bytes in an error adds records up more than once. */
+function endOfRecords(text: string, count: number): number {
+  if (count === 0) return 0;
+  const whole = parse(text, { ...OPTIONS, to: count }) as never as ParsedRecord[];
+  return byteCounter(text)(whole.at(-1)?.info.bytes ?? 0);
 }

@@ -11,4 +11,5 @@ export type { Rule } from "./model/rule.ts";
 export { diskSource } from "./node/diskSource.ts";
 export { runValidate } from "./node/runValidate.ts";
 export { allRules } from "./rules/allRules.ts";
+export { validateAll } from "./run/validateAll.ts";
 export { type ValidateOptions, type ValidateResult, validateFiles } from "./run/validateFiles.ts";

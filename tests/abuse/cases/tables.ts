@@ -66,7 +66,7 @@ export const TABLE_CASES: readonly AbuseCase[] = [
   },
   { name: "quantity that says too little", readings: "at,quantity,value\nB+,«choice-unknown»V,250\n" },
   { name: "unit in the quantity", readings: "at,quantity,value\nV1,«choice-unknown»mA DC,3\n" },
-  { name: "reading without a value", readings: 'at,quantity,value\n«property-missing: has no "value"»B+,V DC,\n' },
+  { name: "reading without a value", readings: "at,quantity,value\n«reading-blank: counts as not taken»B+,V DC,\n" },
   {
     name: "reading at a point that does not exist",
     readings: 'at,quantity,value\nB+,V DC,250\n«point-unknown: no point is called "V1 plat"»V1 plat,V DC,90\n',

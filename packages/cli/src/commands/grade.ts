@@ -26,6 +26,7 @@ const FORMAT_OF_ENDING: Readonly<Record<string, Format>> = {
 interface GradeOptions {
   format?: Format;
   out?: string;
+  suspects?: true;
 }
 
 /** The format that a file's ending asks for; text without an ending. */
@@ -49,7 +50,7 @@ function grade(path: string, options: GradeOptions, terminal: Terminal): number 
   const format = options.format ?? formatOf(options.out ?? "");
   const files = loadJobFiles(path);
   if (options.out !== undefined) checkOut(options.out, files);
-  const graded = gradeJob(files, loadDataset(), { toolVersion: version });
+  const graded = gradeJob(files, loadDataset(), { toolVersion: version, ...(options.suspects === true ? { suspects: {} } : {}) });
   if (!graded.ok) return refuse(graded.diagnostics, files, format, terminal);
 
   if (options.out === undefined) {
@@ -67,5 +68,6 @@ export function define(command: Command, terminal: Terminal, finish: (exitCode: 
     .argument("<job>", "folder that holds job.json, or the file itself")
     .addOption(new Option("-f, --format <format>", "how to write the report (default: by the ending of --out, else text)").choices(FORMATS))
     .option("-o, --out <file>", "write the report there instead of printing it")
+    .option("-s, --suspects", "also search for the fault behind readings that are off")
     .action((path: string, options: GradeOptions) => finish(grade(path, options, terminal)));
 }

@@ -113,6 +113,7 @@ export interface Report {
     findings: number[];
   }[];
   readings: ReportReadingLine[];
+  suspects?: ReportSuspectReport;
   /**
    * What the chassis as it stands should read at its main points, in each powered condition, whether or not it was measured.
    */
@@ -247,6 +248,125 @@ export interface ReportPartLine {
   ratedWatts?: number;
   maxVolts?: number;
   ratedVolts?: number;
+}
+/**
+ * Which single fault explains readings that are off. Present when it was asked for.
+ */
+export interface ReportSuspectReport {
+  verdict: "nothing-off" | "suspects" | "none-of-these" | "no-readings";
+  /**
+   * Belief that nothing is wrong but tolerances.
+   */
+  healthy: number;
+  /**
+   * Belief that it is something that the search does not know.
+   */
+  noneOfThese: number;
+  suspects: ReportSuspect[];
+  unexplained: ReportSuspectReading[];
+  /**
+   * The measurement with the largest expected information.
+   */
+  next?: {
+    at: string;
+    to: string;
+    quantity: string;
+    condition: string;
+    bits: number;
+    predictions: {
+      title: string;
+      /**
+       * null: open.
+       */
+      value: number | null;
+      /**
+       * Two standard deviations.
+       */
+      spread: number;
+    }[];
+    cautions: string[];
+    why: string;
+  };
+  /**
+   * The suspect that forbids power, and where it would put a voltage that must not be there.
+   */
+  coldOnly?: {
+    title: string;
+    at: string;
+    volts: number;
+  };
+  life: "found" | "restored";
+  hypotheses: number;
+  simulations: number;
+  complete: boolean;
+  seconds: number;
+}
+export interface ReportSuspect {
+  rank: number;
+  /**
+   * Belief in the group.
+   */
+  posterior: number;
+  prior: number;
+  title: string;
+  fault: ReportFault;
+  second?: {
+    title: string;
+    fault: ReportFault;
+  };
+  /**
+   * Values that the readings allow, SI.
+   */
+  low?: number;
+  high?: number;
+  readings: ReportSuspectReading[];
+  /**
+   * What no available reading tells from it.
+   */
+  group: {
+    title: string;
+    fault: ReportFault;
+    posterior: number;
+  }[];
+  confirm: string;
+  cautions: string[];
+  hazard?: {
+    at: string;
+    volts: number;
+    healthy: number;
+  };
+}
+export interface ReportFault {
+  kind: string;
+  part: string;
+  element: string;
+  lead?: string;
+  from?: string;
+  to?: string;
+  with?: string;
+  /**
+   * null: open.
+   */
+  value?: number | null;
+  nominal?: number | null;
+  parameter?: string;
+}
+export interface ReportSuspectReading {
+  at: string;
+  to: string;
+  quantity: "dc-volts" | "ac-volts" | "ripple-volts" | "ohms" | "dc-amps" | "ac-amps";
+  condition: string;
+  /**
+   * null: open.
+   */
+  read: number | null;
+  predicted: number | null;
+  healthy: number | null;
+  deviation: number;
+  /**
+   * The suspect takes this reading for a slip of meter or pen.
+   */
+  slip?: boolean;
 }
 export interface ReportReadingLine {
   at: string;

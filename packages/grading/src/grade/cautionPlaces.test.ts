@@ -133,7 +133,7 @@ const LINKS: Readonly<Record<string, readonly { shows: readonly [TestJob, string
       ],
       not: [job(1985, [capacitor("4 uF 600 V oil")]), job(1955, [capacitor("4 uF 600 V film")])],
     },
-    { shows: [[job(1955, [capacitor("2 uF 1500 V paper")]), "C9"]], not: [job(1955, [capacitor("0.1 uF 600 V paper")])] },
+    { shows: [[job(1955, [capacitor("2 uF 2500 V paper")]), "C9"]], not: [job(1955, [capacitor("0.01 uF 1600 V paper")])] },
     {
       shows: [[job(1955, [capacitor("0.1 uF 600 V", { name: "bathtub C9" })]), "bathtub C9"]],
       not: [job(1990, [capacitor("0.1 uF 600 V", { name: "bathtub C9" })]), job(1955, [resistor("1k", { name: "oil R9" })])],

@@ -8,7 +8,7 @@ const has = <T>(list: readonly T[] | undefined, value: T | undefined): boolean =
   list === undefined || (value !== undefined && list.includes(value));
 
 /** Whether one of the words stands in the text as a whole word, whatever its case. */
-export function saysWord(text: string, words: readonly string[]): string | undefined {
+function saysWord(text: string, words: readonly string[]): string | undefined {
   const padded = ` ${text.toLowerCase().replace(/[^a-z0-9-]+/g, " ")} `;
   return words.find((word) => padded.includes(` ${word.toLowerCase()} `));
 }

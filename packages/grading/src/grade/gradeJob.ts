@@ -11,6 +11,7 @@ import { networkTooLarge } from "../simulate/networkTooLarge.ts";
 import { simulationFaults } from "../simulate/simulationFaults.ts";
 import { chassisModel } from "../simulate/simulator.ts";
 import { sourcelessWarnings } from "../simulate/sourceless.ts";
+import { type SearchOptions, searchSuspects } from "../suspects/searchSuspects.ts";
 import { cautionLines } from "./cautionLines.ts";
 import { changeLines } from "./changeLines.ts";
 import { expectedLines } from "./expectedLines.ts";
@@ -22,19 +23,27 @@ import { sourceLines } from "./sourceLines.ts";
 import { stageLines } from "./stageLines.ts";
 import { versionStep } from "./versionStep.ts";
 
+export interface GradeOptions {
+  /** Version of the tool, for the record. */
+  toolVersion: string;
+  /** Also search for the fault behind readings that are off. */
+  suspects?: SearchOptions;
+}
+
 export type GradeResult = { ok: true; report: Report } | { ok: false; diagnostics: Diagnostic[] };
 
 /**
  * Grades one job: files in, report out. The same files and dataset give the same report, to the byte.
  *
  * @param files the job as text: job.json, and the tables beside it
- * @param options the version of the tool, for the record
  * @returns the report, or every problem that keeps the job from being read or simulated
  */
-export function gradeJob(files: JobFiles, dataset: Dataset, options: { toolVersion: string }): GradeResult {
+export function gradeJob(files: JobFiles, dataset: Dataset, options: GradeOptions): GradeResult {
   const built = buildModel(files, dataset);
   if (!built.ok) return built;
-  return { ok: true, report: reportOf(built.model, built.warnings, built.notes, options.toolVersion, built.writtenFor) };
+  const report = reportOf(built.model, built.warnings, built.notes, options.toolVersion, built.writtenFor);
+  if (options.suspects === undefined) return { ok: true, report };
+  return { ok: true, report: { ...report, suspects: searchSuspects(built.model, options.suspects) as unknown as NonNullable<Report["suspects"]> } };
 }
 
 type Built =

@@ -1,4 +1,5 @@
 import type { Element } from "@underchassis/calc";
+import type { FailureNote } from "@underchassis/dataset";
 import type { ChassisModel, Part } from "../model/index.ts";
 import type { FaultKind } from "./fault.ts";
 
@@ -35,25 +36,52 @@ const DEFAULT_ODDS: Readonly<Record<string, Odds>> = {
 const CONTACTS: ReadonlySet<string> = new Set(["switch", "fuse", "breaker"]);
 
 const WIRING: ReadonlySet<FaultKind> = new Set<FaultKind>(["moved-lead", "exchanged", "reversed", "wrong-value", "bridge"]);
-/** Wiring errors against other faults, by who put the set together. from-memory. */
-const ASSEMBLY: Readonly<Record<ChassisModel["assembly"], number>> = { factory: 0.4, unknown: 1, kit: 2.5, home: 2.5 };
-/** A fault of wiring that the assembler made and nobody found may also be the last repairer's. */
-const BRIDGES = 2;
+/** Wiring errors against other faults in a set from a factory. from-memory. */
+const FACTORY = 0.4;
+/** Odds above are in tens of the failure notes' weights. */
+const WEIGHT = 10;
 /**
- * Odds are drawn together, since nobody has counted them: a fault that notes call ten times as common gets about three times the odds.
+ * Odds are drawn together, since nobody has counted them: a fault that notes call a hundred times as common gets ten times the odds.
  */
 const TEMPER = 0.5;
 
 /** Priors of a chassis: the failure notes of the dataset where they speak of such a part and fault, else the odds above. */
 export function priorsOf(model: ChassisModel): Priors {
-  const wiring = ASSEMBLY[model.assembly];
-  const weigh = (kind: FaultKind, odds: number) => (odds <= 0 ? 0 : odds ** TEMPER * (WIRING.has(kind) ? wiring : 1));
+  const notes = [...model.dataset.failureNotes.values()].filter(({ fault }) => fault !== undefined);
+  const handmade = model.assembly === "kit" || model.assembly === "home";
+  const weigh = (kind: FaultKind, weight: number) =>
+    weight <= 0 ? 0 : weight ** TEMPER * (WIRING.has(kind) && model.assembly === "factory" ? FACTORY : 1);
   return {
     of(kind, part, element) {
       const what = part === undefined ? "line" : CONTACTS.has(part.kind) ? "contact" : part.kind;
-      const known = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
-      return weigh(kind, known);
+      const odds = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
+      if (odds === 0) return 0;
+      const noted = notes.filter((note) => speaksOf(note, kind, part, model.era)).map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
+      return weigh(kind, noted.length > 0 ? Math.max(...noted) : odds * WEIGHT);
     },
-    bridge: () => weigh("bridge", BRIDGES),
+    bridge() {
+      const noted = notes.filter(({ fault }) => fault?.kind === "bridge").map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
+      // A bridge belongs to no part, so that it is as likely as all the leads of a few parts.
+      return weigh("bridge", Math.max(WEIGHT, ...noted));
+    },
   };
 }
+
+/** Whether a note is of this fault of such a part: its kind, and its role, duty or family where the note names some. */
+function speaksOf(note: FailureNote, kind: FaultKind, part: Part | undefined, era: number | undefined): boolean {
+  const { fault, partKind, roles = [], duties = [], families = [] } = note;
+  if (fault === undefined || fault.kind !== kind || part === undefined) return false;
+  const kinds: readonly string[] = fault.partKinds ?? (partKind === "wiring" || partKind === undefined ? [] : [partKind]);
+  if (kinds.length > 0 && !kinds.includes(part.kind)) return false;
+  if (era !== undefined && note.era !== undefined && (era < (note.era.from ?? era) || era > (note.era.to ?? era) + LASTING)) return false;
+  if (roles.length + duties.length + families.length === 0) return true;
+  const { marking } = part.lives.found;
+  return (
+    (part.role !== undefined && (roles as readonly string[]).includes(part.role)) ||
+    (part.duty !== undefined && (duties as readonly string[]).includes(part.duty)) ||
+    (marking?.dielectric !== undefined && (families as readonly string[]).includes(marking.dielectric))
+  );
+}
+
+/** Parts of an era went on being fitted for so many years. */
+const LASTING = 10;

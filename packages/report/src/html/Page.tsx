@@ -8,6 +8,7 @@ import { Cautions, Clearance, Dangers, Next } from "./Opening.tsx";
 import { Pairs } from "./Pairs.tsx";
 import { Readings } from "./Readings.tsx";
 import { Stages } from "./Stages.tsx";
+import { Suspects } from "./Suspects.tsx";
 
 const sections: Readonly<Record<SectionKey, ComponentType<{ sheet: Sheet }>>> = {
   cautions: Cautions,
@@ -16,6 +17,7 @@ const sections: Readonly<Record<SectionKey, ComponentType<{ sheet: Sheet }>>> = 
   next: Next,
   stages: Stages,
   readings: Readings,
+  suspects: Suspects,
   expected: Expected,
   changes: Changes,
   order: Order,
@@ -26,7 +28,9 @@ const sections: Readonly<Record<SectionKey, ComponentType<{ sheet: Sheet }>>> = 
 
 /** Body of the page: head, list of sections, sections in the order of `sectionTitles`. */
 export function Page({ sheet }: { sheet: Sheet }) {
-  const keys = (Object.keys(sectionTitles) as SectionKey[]).filter((key) => key !== "remarks" || sheet.report.warnings.length > 0);
+  const keys = (Object.keys(sectionTitles) as SectionKey[]).filter(
+    (key) => (key !== "remarks" || sheet.report.warnings.length > 0) && (key !== "suspects" || sheet.report.suspects !== undefined),
+  );
   return (
     <>
       <header>

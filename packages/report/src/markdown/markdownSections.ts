@@ -19,6 +19,7 @@ import {
 import { levelWords, whenWord } from "../view/words.ts";
 import { escapeMarkdown } from "./escapeMarkdown.ts";
 import { labelledText, listBlock, nested, tableBlock } from "./markdownBlocks.ts";
+import { markdownSuspects } from "./markdownSuspects.ts";
 import { findingHead, markdownFinding } from "./markdownFinding.ts";
 
 /** Blocks of each section, in Markdown; every renderer's order of sections is that of `sectionTitles`. */
@@ -104,6 +105,7 @@ export const markdownSections: Readonly<Record<SectionKey, (sheet: Sheet) => rea
       );
     return blocks;
   },
+  suspects: (sheet) => markdownSuspects(sheet),
   readings: ({ report }) => {
     const remarks = report.readings.flatMap((reading) => {
       const remark = readingRemark(reading);

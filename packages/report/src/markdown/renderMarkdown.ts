@@ -13,7 +13,7 @@ export function renderMarkdown(report: Report): string {
   const facts = headFacts(sheet.report).map(([label, text]) => labelledText(label, text) ?? "");
   const blocks = [`# ${escapeMarkdown(sheet.report.job.title)}`, listBlock(facts, "")];
   for (const key of Object.keys(sectionTitles) as SectionKey[]) {
-    if (key === "remarks" && sheet.report.warnings.length === 0) continue;
+    if ((key === "remarks" && sheet.report.warnings.length === 0) || (key === "suspects" && sheet.report.suspects === undefined)) continue;
     blocks.push(`## ${sectionTitles[key]}`, ...markdownSections[key](sheet));
   }
   return `${blocks.filter(Boolean).join("\n\n").replaceAll("\u00a0", " ")}\n`;

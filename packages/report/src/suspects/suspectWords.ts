@@ -53,3 +53,6 @@ export function verdictWords(report: SuspectReport): string {
       return looked;
   }
 }
+
+/** A belief before the readings; most are small. */
+export const priorWords = (prior: number): string => (prior < 0.001 ? "under 0.1 %" : `${(100 * prior).toPrecision(2)} %`);

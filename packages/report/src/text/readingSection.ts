@@ -10,6 +10,8 @@ import { hang } from "./wrapText.ts";
 /** Contributors to a window that are named; the full report has them all. */
 const namedContributors = 2;
 
+const searchHint = "What explains them, and what to measure next: underchassis suspects JOB, or grade --suspects.";
+
 const isOutside = ({ verdict }: ReportReadingLine): boolean => verdict === "outside" || verdict === "far-outside";
 
 function isOffPapers({ measured, publishedLow = -Infinity, publishedHigh = Infinity }: ReportReadingLine): boolean {
@@ -57,6 +59,7 @@ export function readingLines({ sheet, width }: TextContext): string[] {
       const remark = [contributors && `window chiefly from ${contributors}`, location].filter(Boolean).join("; ");
       return remark ? hang("  - ", `${named(reading)}, ${when(reading)}: ${remark}`, width) : [];
     }),
+    ...(readings.some(isOutside) && sheet.report.suspects === undefined ? hang("  ", searchHint, width) : []),
     ...(unlike.length > 0 ? hang("  Not as published: ", `${unlike.join("; ")}.`, width) : []),
   ];
 }

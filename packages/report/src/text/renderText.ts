@@ -13,6 +13,7 @@ import { orderLines } from "./orderSection.ts";
 import { paintOf } from "./paint.ts";
 import { readingLines } from "./readingSection.ts";
 import { stageLines } from "./stageSection.ts";
+import { suspectLines } from "./suspectSection.ts";
 import type { TextContext } from "./textContext.ts";
 import { hang } from "./wrapText.ts";
 
@@ -44,6 +45,7 @@ export function renderText(report: Report, options: TextOptions): string {
     ...section(sectionTitles.next, nextLines(context)),
     ...section(sectionTitles.stages, stageLines(context)),
     ...section(sectionTitles.readings, readingLines(context)),
+    ...(sheet.report.suspects === undefined ? [] : section(sectionTitles.suspects, suspectLines(context, sheet.report.suspects))),
     ...section(sectionTitles.expected, expectedLines(context)),
     ...section(sectionTitles.changes, changeLines(context)),
     ...section(sectionTitles.order, orderLines(context)),

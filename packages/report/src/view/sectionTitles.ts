@@ -6,6 +6,7 @@ export const sectionTitles = {
   next: "Next at the bench",
   stages: "Stage by stage",
   readings: "Readings against computed values",
+  suspects: "Suspects",
   expected: "Expected voltages",
   changes: "Before and after",
   order: "To order",

@@ -51,8 +51,6 @@ export interface RecordFile {
   text: string;
   /** Where it breaks its schema. */
   violations: readonly SchemaProblem[];
-  /** The formulas in it, read once. Only for records that fit their schema. */
-  formulas(): readonly WrittenFormula[];
 }
 
 /** One parsed table. Cells know their place. */

@@ -8,7 +8,8 @@ import { sarifFormat } from "../formats/sarifFormat.ts";
 import { textFormat } from "../formats/textFormat.ts";
 import { allRules } from "../rules/allRules.ts";
 import { RULE_FAILED } from "../run/report.ts";
-import { type ValidateResult, validateFiles } from "../run/validateFiles.ts";
+import { validateAll } from "../run/validateAll.ts";
+import type { ValidateResult } from "../run/validateFiles.ts";
 import { diskSource } from "./diskSource.ts";
 import { fixFiles } from "./fixFiles.ts";
 import { recordedGrades } from "./recordedGrades.ts";
@@ -85,7 +86,7 @@ function validate(paths: readonly string[], { format, most, fix, electrical }: W
     wanted.length === 0 || wanted.some(({ place }) => place === "" || file === place || file.startsWith(`${place}/`));
   const source = diskSource(root);
   if (fix) for (const file of fixFiles(root, source, only)) terminal.err(`fixed ${file}\n`);
-  const result = validateFiles(source, {
+  const result = validateAll(source, {
     only,
     electrical,
     namedInCode: sourcesInCode(root),

@@ -1,9 +1,9 @@
 import type { Dataset } from "@underchassis/dataset";
+import type { Grader } from "../model/grader.ts";
 import type { Complaint, ElectricalRule } from "../model/rule.ts";
 import type { Collection } from "../model/subjects.ts";
 import { jobFolder } from "./jobFolder.ts";
 import type { Recaller } from "./recaller.ts";
-import { templateRun } from "./templateRun.ts";
 import type { ValidateOptions } from "./validateFiles.ts";
 
 interface ElectricalSubject {
@@ -14,6 +14,7 @@ interface ElectricalSubject {
 /** Every template that nothing else is wrong with, simulated, and every such job, graded; one at a time. */
 export function* electricalRun(
   rules: readonly ElectricalRule[],
+  grader: Grader,
   dataset: Dataset,
   collection: Collection,
   recaller: Recaller,
@@ -22,7 +23,7 @@ export function* electricalRun(
 ): Generator<ElectricalSubject> {
   const wanted = (path: string) => !broken.has(path) && (options.only?.(path) ?? true);
   for (const file of collection.files("stage").filter(wanted)) {
-    const run = templateRun(file, collection.recall(file).value, dataset);
+    const run = grader.simulate(file, collection.recall(file).value, dataset);
     yield {
       file,
       checks: rules.flatMap((rule) => (rule.of === "template" ? [{ rule, check: () => rule.check(run) }] : [])),
@@ -30,7 +31,7 @@ export function* electricalRun(
   }
   for (const file of collection.files("job").filter(wanted)) {
     const recorded = options.recorded?.(file);
-    const job = jobFolder(file, collection, recaller, dataset, recorded);
+    const job = jobFolder(file, collection, recaller, (files) => grader.grade(files, dataset), recorded);
     yield { file, checks: rules.flatMap((rule) => (rule.of === "job" ? [{ rule, check: () => rule.check(job) }] : [])) };
   }
 }

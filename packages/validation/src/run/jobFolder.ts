@@ -1,5 +1,4 @@
-import type { Dataset } from "@underchassis/dataset";
-import { gradeJob, type JobFiles } from "@underchassis/grading";
+import type { GradeResult, JobFiles } from "@underchassis/grading";
 import { recordOf } from "@underchassis/source-text";
 import type { Collection, JobFolder, Recorded } from "../model/subjects.ts";
 
@@ -20,11 +19,11 @@ export function jobFolder(
   path: string,
   collection: Collection,
   recaller: { text(path: string): string },
-  dataset: Dataset,
+  grade: (files: JobFiles) => GradeResult,
   report: unknown,
 ): JobFolder {
   const files = jobFiles(path, collection.has, (file) => recaller.text(file));
-  return { file: path, graded: gradeJob(files, dataset, { toolVersion: "0.0.0" }), recorded: recordedOf(path, collection, report) };
+  return { file: path, graded: grade(files), recorded: recordedOf(path, collection, report) };
 }
 
 /** The stored report of a demo job, or its part of the expected.json beside an example. */

@@ -28,7 +28,9 @@ export class Locator {
     if ("offset" in target) return target;
     if ("line" in target) {
       const { line, column, length } = target;
-      return { offset: (this.#source.lineStarts[line - 1] ?? Number.NaN) + column - 1, length };
+      const offset = (this.#source.lineStarts[line - 1] ?? Number.NaN) + column - 1;
+      // A reader points at one character at least, also where the file ends.
+      return { offset, length: Math.min(length, this.#source.text.length - offset) };
     }
     this.#root ??= readJson(this.#source, RECORD_LIMITS, new Problems())?.place;
     if (this.#root === undefined) throw new Error(`${this.#source.name} cannot be read again for its places`);

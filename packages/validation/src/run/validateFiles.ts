@@ -1,11 +1,10 @@
 import type { Dataset } from "@underchassis/dataset";
-import { jobProblems } from "@underchassis/grading";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { FileEntry, FileSource } from "../model/fileSource.ts";
+import type { Grader } from "../model/grader.ts";
 import type { CollectionRule, ElectricalRule, FileRule, Rule } from "../model/rule.ts";
 import type { Collection, RawFile } from "../model/subjects.ts";
 import { readRawFile } from "../read/readRawFile.ts";
-import { allRules } from "../rules/allRules.ts";
 import { Collector } from "./collector.ts";
 import { electricalRun } from "./electricalRun.ts";
 import { Findings } from "./findings.ts";
@@ -20,8 +19,9 @@ export interface ValidateOptions {
   only?: (path: string) => boolean;
   /** Also simulate every template and grade every job. Default: false. */
   electrical?: boolean;
-  /** Default: every rule. */
-  rules?: readonly Rule[];
+  rules: readonly Rule[];
+  /** Without it jobs are not read, and nothing can be simulated. */
+  grader?: Grader;
   /** Whether code names a source. Default: none is. */
   namedInCode?: (id: string) => boolean;
   /** What was recorded of a job's grading, by its path; undefined where nothing was. */
@@ -40,13 +40,14 @@ export interface ValidateResult {
 }
 
 /**
- * Holds the files of a datasets folder against every rule, in one run. Files are read one after the other and let go; what is kept of them
+ * Holds the files of a datasets folder against rules, in one run. Files are read one after the other and let go; what is kept of them
  * are their ids and what they refer to.
  *
  * @param source - where the files lie
  */
-export function validateFiles(source: FileSource, options: ValidateOptions = {}): ValidateResult {
-  const rules = options.rules ?? allRules;
+export function validateFiles(source: FileSource, options: ValidateOptions): ValidateResult {
+  const { rules, grader } = options;
+  if (options.electrical === true && grader === undefined) throw new Error("electrical rules need a grader");
   const findings = new Findings(options.only ?? (() => true));
   const collector = new Collector();
   const scoped = rulesByScope(rules);
@@ -63,17 +64,23 @@ export function validateFiles(source: FileSource, options: ValidateOptions = {})
     recall: recaller.recall,
     namedInCode: options.namedInCode ?? (() => false),
     jobProblems: (path) =>
-      jobProblems(
+      grader?.problemsOf(
         jobFiles(path, collection.has, (file) => recaller.text(file)),
         dataset(),
-      ),
+      ) ?? [],
   });
   let known: Dataset | undefined;
-  const dataset = () => (known ??= lazyDataset(collection, findings.unusable));
+  const dataset = (): Dataset => {
+    known ??= lazyDataset(collection, findings.unusable);
+    return known;
+  };
   for (const path of [...collection.files("table"), ...collection.files("sources")])
     checkTable(path, scoped.file, collection, recaller, findings);
   for (const rule of scoped.collection) checkCollection(rule, collection, recaller, findings);
-  const simulated = options.electrical === true ? runElectrical(scoped.electrical, dataset(), collection, recaller, findings, options) : 0;
+  const simulated =
+    options.electrical === true && grader !== undefined
+      ? runElectrical(scoped.electrical, grader, dataset(), collection, recaller, findings, options)
+      : 0;
   return { diagnostics: findings.sorted(), omitted: findings.omitted, files: entries.length, simulated };
 }
 
@@ -122,6 +129,7 @@ function checkCollection(rule: CollectionRule, collection: Collection, recaller:
 
 function runElectrical(
   rules: readonly ElectricalRule[],
+  grader: Grader,
   dataset: Dataset,
   collection: Collection,
   recaller: Recaller,
@@ -129,7 +137,7 @@ function runElectrical(
   options: ValidateOptions,
 ): number {
   let count = 0;
-  for (const { file, checks } of electricalRun(rules, dataset, collection, recaller, findings.broken, options)) {
+  for (const { file, checks } of electricalRun(rules, grader, dataset, collection, recaller, findings.broken, options)) {
     count++;
     const reporter = new FileReporter(file, () => recaller.sourceText(file));
     for (const { rule, check } of checks) {

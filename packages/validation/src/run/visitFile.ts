@@ -5,7 +5,6 @@ import type { BytesRule, CollectionRule, ElectricalRule, FileRule, RecordRule, R
 import type { RawFile, RecordFile } from "../model/subjects.ts";
 import { parseRecord } from "../read/readRawFile.ts";
 import { readTable } from "../read/readTable.ts";
-import { formulasOf } from "../shared/formulasOf.ts";
 import { violationsOf } from "../shared/violationsOf.ts";
 import type { Collector } from "./collector.ts";
 import type { Findings } from "./findings.ts";
@@ -107,13 +106,11 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
 }
 
 function recordFile(file: RawFile, kind: RecordKind, value: unknown): RecordFile {
-  let formulas: ReturnType<typeof formulasOf> | undefined;
   return {
     path: file.path,
     kind,
     value,
     text: file.text.charCodeAt(0) === 0xfeff ? file.text.slice(1) : file.text,
     violations: violationsOf(kind, value),
-    formulas: () => (formulas ??= formulasOf(kind, value)),
   };
 }

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import type { Grader } from "../model/grader.ts";
 import type { Rule } from "../model/rule.ts";
 import { type ValidateOptions, validateFiles } from "../run/validateFiles.ts";
 import { memorySource } from "./memorySource.ts";
@@ -29,30 +30,39 @@ export interface RuleCase {
   nearest?: string;
   /** The whole file is at fault. */
   whole?: true;
-  options?: ValidateOptions;
+  /** Also simulate and grade. */
+  options?: Pick<ValidateOptions, "electrical">;
+  /** Line and column of both ends, where a mark cannot be set: files that are no text. */
+  at?: readonly [line: number, column: number, endLine: number, endColumn: number];
 }
 
 /**
- * Tests a rule with files that break it and with files that nearly do. Every rule runs, and those found are compared for this rule's code
- * alone: exactly the marked places must be told, each with line and column of both ends.
+ * Tests a rule with files that break it and with files that nearly do. Exactly the marked places must be told, each with line
+ * and column of both ends.
+ *
+ * @param grader - for rules that need jobs or circuits
  */
-export function testRule(rule: Rule, cases: { fires: readonly RuleCase[]; passes: readonly RuleCase[] }): void {
+export function testRule(rule: Rule, cases: { fires: readonly RuleCase[]; passes: readonly RuleCase[] }, grader?: Grader): void {
   it.each(cases.fires.map((one) => [one.name, one] as const))(`${rule.code} finds: %s`, (_name, one) => {
-    const { found, places } = run(rule, one);
-    expect(found.map(placeOf)).toEqual(one.whole ? [{ file: one.file }] : places);
+    const { found, places } = run(rule, one, grader);
+    expect(found.map(placeOf)).toEqual(one.whole ? [{ file: one.file }] : one.at ? [placed(one.file, one.at)] : places);
     if (one.says !== undefined) expect(found[0]?.message).toContain(one.says);
     if (one.nearest !== undefined) expect(found[0]?.nearest).toBe(one.nearest);
   });
   it.each(cases.passes.map((one) => [one.name, one] as const))(`${rule.code} passes: %s`, (_name, one) => {
-    expect(run(rule, one).found).toEqual([]);
+    expect(run(rule, one, grader).found).toEqual([]);
   });
 }
 
-function run(rule: Rule, one: RuleCase): { found: Diagnostic[]; places: object[] } {
+function run(rule: Rule, one: RuleCase, grader?: Grader): { found: Diagnostic[]; places: object[] } {
   const marked = changed(one);
   const { text, places } = typeof marked === "string" ? takeMarks(one.file, marked) : { text: marked, places: [] };
   const kept = Object.fromEntries(Object.entries(SOUND_FILES).filter(([path]) => one.without?.includes(path) !== true));
-  const result = validateFiles(memorySource({ ...kept, ...one.others, [one.file]: text }), { namedInCode: () => false, ...one.options });
+  const result = validateFiles(memorySource({ ...kept, ...one.others, [one.file]: text }), {
+    rules: [rule],
+    ...(grader === undefined ? {} : { grader }),
+    ...one.options,
+  });
   expect(result.diagnostics.filter(({ code }) => code.startsWith("UC-9"))).toEqual([]);
   return { found: result.diagnostics.filter(({ code }) => code === rule.code), places };
 }
@@ -84,4 +94,8 @@ function takeMarks(file: string, marked: string): { text: string; places: object
 
 function placeOf({ file, line, column, endLine, endColumn }: Diagnostic): object {
   return line === undefined ? { file } : { file, line, column, endLine, endColumn };
+}
+
+function placed(file: string, [line, column, endLine, endColumn]: NonNullable<RuleCase["at"]>): object {
+  return { file, line, column, endLine, endColumn };
 }

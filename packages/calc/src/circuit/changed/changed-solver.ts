@@ -41,7 +41,7 @@ export interface ChangedSolver {
 }
 
 const FINE_STEPS = 48;
-const COARSE_STEPS = 16;
+const COARSE_STEPS = 24;
 /** Steps of a coarse answer that has to be marched. */
 const FALLBACK_STEPS = 32;
 const FINE_TOLERANCE = 1e-5;

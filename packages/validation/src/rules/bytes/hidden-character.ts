@@ -15,8 +15,7 @@ export const hiddenCharacter: BytesRule = {
   bad: "U+202E before a figure",
   good: "the figure alone",
   check({ text, source, utf8 }) {
-    HIDDEN.lastIndex = 0;
-    if (!utf8 || !HIDDEN.test(text)) return [];
+    if (!utf8 || text.search(HIDDEN) < 0) return [];
     return matchComplaints(source().text, HIDDEN, (character) => ({
       message: `a character that cannot be seen: ${codePoint(character)}`,
       expected: "characters with a shape",

@@ -2,7 +2,7 @@ import type { BytesRule } from "../../model/rule.ts";
 import { codePoint, matchComplaints } from "../../shared/matchComplaints.ts";
 
 // Letters of other scripts that pass for Latin ones, and the full-width forms. Greek mu and omega are units, not disguises.
-const FOREIGN = /\p{Script=Cyrillic}|\p{Script=Armenian}|\p{Script=Cherokee}|[\uff01-\uff5e]|(?![\u03bc\u03a9])\p{Script=Greek}/gu;
+const FOREIGN = /\p{Script=Cyrillic}|\p{Script=Armenian}|\p{Script=Cherokee}|[\uff01-\uff5e]|(?![\u03bc\u03a9\u2126])\p{Script=Greek}/gu;
 
 /** The Latin letter that a letter of another script passes for (Unicode confusables, the common ones). */
 const LATIN: ReadonlyMap<string, string> = new Map(
@@ -22,8 +22,7 @@ export const lookAlikeLetter: BytesRule = {
   bad: '"id": "b-pl\u0443s"',
   good: '"id": "b-plus"',
   check({ text, source, utf8 }) {
-    FOREIGN.lastIndex = 0;
-    if (!utf8 || !FOREIGN.test(text)) return [];
+    if (!utf8 || text.search(FOREIGN) < 0) return [];
     return matchComplaints(source().text, FOREIGN, (letter) => ({
       message: `a letter of another script: ${codePoint(letter)}`,
       received: letter,

@@ -23,20 +23,21 @@ export const requirementHolds: ElectricalRule = {
           // Without the parts that it is about, a requirement says nothing.
           if (outcome === undefined || outcome.evaluated.value === true) return [];
           const { value, comparisons, missing } = outcome.evaluated;
-          const how = optional ? "with the optional parts" : "with the typical values";
+          const how = optional ? "so it is with the optional parts" : "so it is with the typical values";
           const at = { path: ["requirements", index, "formula"] };
           if (value === false) {
             const failed = comparisons
               .filter(({ holds }) => holds === false)
               .map(({ left = 0, operator, right = 0 }) => `${digits(left)} ${operator} ${digits(right)}`);
-            return [{ at, message: `the requirement "${requirement.id}" does not hold ${how}`, received: failed.join(", ") }];
+            return [{ at, message: `the requirement "${requirement.id}" does not hold`, received: failed.join(", "), help: how }];
           }
           return [
             {
               at,
-              message: `the requirement "${requirement.id}" cannot be judged ${how}`,
+              message: `the requirement "${requirement.id}" cannot be judged`,
               received: missing.join(", "),
               expected: "names that have a value",
+              help: how,
             },
           ];
         }),

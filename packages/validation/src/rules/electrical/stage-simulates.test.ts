@@ -1,19 +1,24 @@
+import { grader } from "../../run/validateAll.ts";
 import { testRule } from "../../testing/ruleCase.ts";
 import { AT } from "../../testing/soundFiles.ts";
 import { stageSimulates } from "./stage-simulates.ts";
 
-testRule(stageSimulates, {
-  fires: [
-    {
-      name: "a point in the air",
-      file: AT.stage,
-      change: [
-        ['"parts": [\n    {\n      "role": "rect', '«"parts"»: [\n    {\n      "role": "rect'],
-        ['{ "kind": "ac-source", "between": ["source-a", "return"], "value": "125 V" },\n      ', ""],
-        ['"between": ["source-a", "hv"]', '"between": ["source-a", "source-b"]'],
-      ],
-      options: { electrical: true },
-    },
-  ],
-  passes: [{ name: "a smaller source", file: AT.stage, change: [["125 V", "120 V"]], options: { electrical: true } }],
-});
+testRule(
+  stageSimulates,
+  {
+    fires: [
+      {
+        name: "a point in the air",
+        file: AT.stage,
+        change: [
+          ['"parts": [\n    {\n      "role": "rect', '«"parts"»: [\n    {\n      "role": "rect'],
+          ['{ "kind": "ac-source", "between": ["source-a", "return"], "value": "125 V" },\n      ', ""],
+          ['"between": ["source-a", "hv"]', '"between": ["source-a", "source-b"]'],
+        ],
+        options: { electrical: true },
+      },
+    ],
+    passes: [{ name: "a smaller source", file: AT.stage, change: [["125 V", "120 V"]], options: { electrical: true } }],
+  },
+  grader,
+);

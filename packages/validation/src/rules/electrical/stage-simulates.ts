@@ -20,7 +20,7 @@ export const stageSimulates: ElectricalRule = {
         if (!built.ok)
           return built.diagnostics.map(({ message, received, help }) => ({
             at: { path: ["parts"], part: "key" },
-            message: `${how}: ${message}`,
+            message,
             ...(received === undefined ? {} : { received }),
             ...(help === undefined ? {} : { help }),
             rank: -1,
@@ -32,8 +32,9 @@ export const stageSimulates: ElectricalRule = {
             : [
                 {
                   at: { path: ["parts"], part: "key" },
-                  message: `${how}, ${id}: ${solved.message}`,
+                  message: solved.message,
                   received: solved.parts.join(", "),
+                  help: `${how}, in ${id}`,
                   rank: -1,
                 },
               ];

@@ -4,7 +4,7 @@ import { sourceList } from "./source-list.ts";
 
 testRule(sourceList, {
   fires: [
-    { name: "no such kind", file: AT.sources, change: [["from-memory,from-memory", "from-memory,«memory»"]], nearest: "from-memory" },
+    { name: "no such kind", file: AT.sources, change: [["from-memory,from-memory", "from-memory,«memory»"]] },
     {
       name: "out of order",
       file: AT.sources,

@@ -1,5 +1,6 @@
 import { type NumberExpression, unitOf } from "@underchassis/calc/expression";
 import type { RecordRule } from "../../model/rule.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 import { unitWords } from "../../shared/unitFaults.ts";
 import { gives, rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
@@ -25,7 +26,7 @@ export const expectedDimension: RecordRule = {
   good: '"quantity": "dc-volts", "formula": "filterResistor.meanAmps * filterResistor.ohms"',
   kinds: ["stage"],
   check: (record) =>
-    record.formulas().flatMap(({ text, path, quantity, parsed }) => {
+    formulasIn(record).flatMap(({ text, path, quantity, parsed }) => {
       const unit = UNITS[quantity ?? ""];
       if (unit === undefined || !parsed.ok || parsed.gives !== "number") return [];
       const given = unitOf(parsed.expression as NumberExpression);

@@ -1,5 +1,6 @@
 import type { RecordRule } from "../../model/rule.ts";
 import { formulaSpans } from "../../shared/formulaSpans.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 import { unitFaults } from "../../shared/unitFaults.ts";
 import { rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
@@ -15,7 +16,7 @@ export const formulaDimension: RecordRule = {
   good: '"formula": "reservoir.ratedVolts >= reservoir.maxVolts"',
   kinds: ["stage"],
   check: (record) =>
-    record.formulas().flatMap(({ text, path, wanted, parsed }) => {
+    formulasIn(record).flatMap(({ text, path, wanted, parsed }) => {
       if (!parsed.ok) return [];
       const spans = formulaSpans(text, parsed.expression);
       const faults = unitFaults(parsed.expression);

@@ -3,6 +3,7 @@ import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
 import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { placesOfName } from "../../shared/formulaSpans.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 
 const PLAIN = ["lineVolts", "lineHertz"];
 
@@ -23,7 +24,7 @@ export const formulaName: RecordRule = {
       record.kind === "stage"
         ? [...PLAIN, ...Object.keys((record.value as StageTemplate).settings ?? {})]
         : Object.keys((record.value as RuleOfThumb).formula?.where ?? {});
-    return record.formulas().flatMap(({ text, path, parsed }) =>
+    return formulasIn(record).flatMap(({ text, path, parsed }) =>
       parsed.ok
         ? parsed.names.flatMap((name): Complaint[] => {
             const fault = faultOf(name, roles, plain);

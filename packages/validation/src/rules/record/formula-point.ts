@@ -2,6 +2,7 @@ import type { StageTemplate } from "@underchassis/dataset";
 import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { RecordRule } from "../../model/rule.ts";
 import { placesOfPoint } from "../../shared/formulaSpans.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 import { pointsOf } from "../../shared/pointsOf.ts";
 
 /** Every point of a formula is one of its template. */
@@ -17,7 +18,7 @@ export const formulaPoint: RecordRule = {
   kinds: ["stage"],
   check(record) {
     const points = pointsOf(record.value as StageTemplate);
-    return record.formulas().flatMap(({ text, path, parsed }) =>
+    return formulasIn(record).flatMap(({ text, path, parsed }) =>
       parsed.ok
         ? parsed.points
             .filter((point) => !points.has(point))

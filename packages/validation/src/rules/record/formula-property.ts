@@ -3,6 +3,7 @@ import { oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
 import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { placesOfName } from "../../shared/formulaSpans.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 
 /** A part is asked only for what its kind has. */
 export const formulaProperty: RecordRule = {
@@ -17,7 +18,7 @@ export const formulaProperty: RecordRule = {
   kinds: ["stage"],
   check(record) {
     const kinds = new Map((record.value as StageTemplate).parts.map(({ role, kind }) => [role, kind]));
-    return record.formulas().flatMap(({ text, path, parsed }) =>
+    return formulasIn(record).flatMap(({ text, path, parsed }) =>
       parsed.ok
         ? parsed.names.flatMap((name): Complaint[] => {
             const [role = "", property = ""] = name.split(".");

@@ -1,4 +1,5 @@
 import type { RecordRule } from "../../model/rule.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 
 /** A requirement compares; an expected figure is a number. */
 export const formulaResult: RecordRule = {
@@ -12,7 +13,7 @@ export const formulaResult: RecordRule = {
   good: '"requirements": [{ "formula": "reservoir.ratedVolts >= 1.1 * reservoir.maxVolts" }]',
   kinds: ["stage", "rule-of-thumb"],
   check: (record) =>
-    record.formulas().flatMap(({ text, path, wanted, parsed }) =>
+    formulasIn(record).flatMap(({ text, path, wanted, parsed }) =>
       !parsed.ok || parsed.gives === wanted
         ? []
         : [

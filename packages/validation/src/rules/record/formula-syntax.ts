@@ -1,6 +1,7 @@
 import type { FormulaError } from "@underchassis/calc/expression";
 import type { RecordRule } from "../../model/rule.ts";
 import type { Stretch } from "../../shared/formulaSpans.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 
 /** Every formula is in the expression language. */
 export const formulaSyntax: RecordRule = {
@@ -14,7 +15,7 @@ export const formulaSyntax: RecordRule = {
   good: '"formula": "reservoir.farads > 1e-6"',
   kinds: ["stage", "rule-of-thumb"],
   check: (record) =>
-    record.formulas().flatMap(({ text, path, parsed }) =>
+    formulasIn(record).flatMap(({ text, path, parsed }) =>
       parsed.ok
         ? []
         : [

@@ -1,6 +1,7 @@
 import { evaluateFormula, parseFormula } from "@underchassis/calc/expression";
 import type { RuleOfThumb } from "@underchassis/dataset";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { formulasIn } from "../../shared/formulasIn.ts";
 
 /** A bench figure is rounded to two or three digits. common-practice. */
 const CLOSE = 0.05;
@@ -18,7 +19,7 @@ export const thumbExample: RecordRule = {
   kinds: ["rule-of-thumb"],
   check(record) {
     const { formula } = record.value as RuleOfThumb;
-    if (formula?.example === undefined || record.formulas().some(({ parsed }) => !parsed.ok)) return [];
+    if (formula?.example === undefined || formulasIn(record).some(({ parsed }) => !parsed.ok)) return [];
     const { values, result } = formula.example;
     const { value, missing } = evaluateFormula(parseFormula(formula.expression), {
       name: (name) => (Object.hasOwn(values, name) ? values[name] : undefined),

@@ -1,7 +1,7 @@
 import { FormulaError, parseFormula } from "@underchassis/calc/expression";
 import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
 import type { RecordKind } from "../model/fileKind.ts";
-import type { WrittenFormula } from "../model/subjects.ts";
+import type { RecordFile, WrittenFormula } from "../model/subjects.ts";
 
 type Parsed = WrittenFormula["parsed"];
 
@@ -26,8 +26,19 @@ export function readFormula(text: string): Parsed {
   return parsed;
 }
 
-/** The formulas of a record that fits its schema, in the order in which they stand. */
-export function formulasOf(kind: RecordKind, value: unknown): readonly WrittenFormula[] {
+const kept = new WeakMap<RecordFile, readonly WrittenFormula[]>();
+
+/** The formulas of a record that fits its schema, in the order in which they stand; read once for all rules. */
+export function formulasIn(record: RecordFile): readonly WrittenFormula[] {
+  let formulas = kept.get(record);
+  if (formulas === undefined) {
+    formulas = formulasOf(record.kind, record.value);
+    kept.set(record, formulas);
+  }
+  return formulas;
+}
+
+function formulasOf(kind: RecordKind, value: unknown): readonly WrittenFormula[] {
   if (kind === "stage") {
     const { expected, requirements } = value as StageTemplate;
     return [
