@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { templateRequirements } from "../../packages/grading/src/checks/templates/template-requirements.ts";
 import { templateJob } from "../../packages/grading/src/circuit/templateJob.ts";
 import { diskSource } from "../../packages/validation/src/node/diskSource.ts";
+import { allRules } from "../../packages/validation/src/rules/allRules.ts";
 import { blankFilled } from "../../packages/validation/src/rules/bytes/blank-filled.ts";
 import { validateFiles } from "../../packages/validation/src/run/validateFiles.ts";
 import { format } from "../generate/format.ts";
@@ -208,7 +209,7 @@ describe.each(CASES.map((given) => [given.args[0]!, given] as const))("%s", (_ki
 
 describe("the validator", () => {
   const about = (path: string, codes?: readonly string[]) =>
-    validateFiles(diskSource(root), { only: (file) => file === `datasets/${path}` }).diagnostics.filter(
+    validateFiles(diskSource(root), { rules: allRules, only: (file) => file === `datasets/${path}` }).diagnostics.filter(
       ({ code }) => codes === undefined || codes.includes(code),
     );
 

@@ -7,9 +7,24 @@ type Readings = NonNullable<Job["readings"]>;
  * tap, a choke in each. Without tubes only bleeders and a screen divider load it, so that both outputs soar towards the crest.
  */
 export function chokeTransmitter(readings: Readings, assembly: "kit" | "unknown" = "kit"): Job {
-  const diode = (name: string, a: string, b: string) => ({ name, kind: "rectifier" as const, type: "5R4GY", pins: { "plate-1": a, cathode: b } });
-  const resistor = (name: string, a: string, b: string, marked: string) => ({ name, kind: "resistor" as const, between: [a, b] as [string, string], marked });
-  const capacitor = (name: string, a: string, marked: string) => ({ name, kind: "capacitor" as const, between: [a, "chassis"] as [string, string], marked });
+  const diode = (name: string, a: string, b: string) => ({
+    name,
+    kind: "rectifier" as const,
+    type: "5R4GY",
+    pins: { "plate-1": a, cathode: b },
+  });
+  const resistor = (name: string, a: string, b: string, marked: string) => ({
+    name,
+    kind: "resistor" as const,
+    between: [a, b] as [string, string],
+    marked,
+  });
+  const capacitor = (name: string, a: string, marked: string) => ({
+    name,
+    kind: "capacitor" as const,
+    between: [a, "chassis"] as [string, string],
+    marked,
+  });
   return {
     format: 1,
     title: "Transmitter supply, high voltage and B+ from one winding",

@@ -22,7 +22,9 @@ function modelOf(job: Job) {
 /** HV and B+ in volts when each resistor in turn has each lead on each other point. */
 function movedLeads(): { part: string; to: string; hv: number; bPlus: number }[] {
   const { network } = modelOf(chokeTransmitter([])).compile({ life: "found", condition: "tubes-out", line: "actual" });
-  const points = [...new Set(network.elements.flatMap((element) => (element.kind === "transformer" ? [] : Object.values(element.nodes) as string[])))];
+  const points = [
+    ...new Set(network.elements.flatMap((element) => (element.kind === "transformer" ? [] : (Object.values(element.nodes) as string[])))),
+  ];
   return network.elements.flatMap((element, index) => {
     if (element.kind !== "resistor" || !/^R/.test(element.id)) return [];
     return [0, 1].flatMap((lead) =>
@@ -30,7 +32,10 @@ function movedLeads(): { part: string; to: string; hv: number; bPlus: number }[]
         .filter((to) => !element.nodes.includes(to))
         .flatMap((to) => {
           const nodes: [string, string] = lead === 0 ? [to, element.nodes[1]] : [element.nodes[0], to];
-          const steady = solveSteady({ ...network, elements: network.elements.with(index, { ...element, nodes }) }, { hertz: 60, islands: "tie", stepsPerPeriod: 96 });
+          const steady = solveSteady(
+            { ...network, elements: network.elements.with(index, { ...element, nodes }) },
+            { hertz: 60, islands: "tie", stepsPerPeriod: 96 },
+          );
           return [{ part: element.id, to, hv: steady.points.get("HV")?.meanVolts ?? 0, bPlus: steady.points.get("B+")?.meanVolts ?? 0 }];
         }),
     );
@@ -59,7 +64,9 @@ describe("a divider resistor with its end on the rectifier's output", { timeout:
     if (seeded === undefined) throw new Error("not simulated");
     const report = searchSuspects(modelOf(chokeTransmitter([volts("HV", Math.round(seeded.hv)), volts("B+", Math.round(seeded.bPlus))])));
     expect(report.verdict).toBe("suspects");
-    const named = report.suspects.findIndex(({ fault, group }) => [fault, ...group.map((other) => other.fault)].some(({ kind, part, to }) => kind === "moved-lead" && part === "R4" && to === "raw"));
+    const named = report.suspects.findIndex(({ fault, group }) =>
+      [fault, ...group.map((other) => other.fault)].some(({ kind, part, to }) => kind === "moved-lead" && part === "R4" && to === "raw"),
+    );
     expect(named).toBeGreaterThanOrEqual(0);
     expect(named).toBeLessThan(3);
   });

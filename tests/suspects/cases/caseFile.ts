@@ -11,7 +11,10 @@ export interface PoweredReadings {
   volts: number[];
   /** Peak to peak volts. */
   ripple: number[];
-  /** Ohms that a meter sees: a meter of R ohms shows R / (R + ohms) of the volts. */
+  /**
+   * Ohms that a meter sees: a meter of R ohms shows R / (R + ohms) of the volts. 0 at a point that nothing but insulation
+   * holds: its volts were simulated with the meter in place.
+   */
   sourceOhms: number[];
 }
 
@@ -45,6 +48,8 @@ export interface CaseFile {
   nominal: StoredReadings;
   healthy: StoredReadings[];
   cases: StoredCase[];
+  /** Networks of which the simulator, asked again with care, still says something else than our engine, and by how much. */
+  disagreements: string[];
   /** What was drawn and not kept, by reason. */
   redrawn: Record<string, number>;
 }

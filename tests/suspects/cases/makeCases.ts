@@ -77,10 +77,10 @@ export async function makeCases(id: string, dataset: Dataset, log: Log): Promise
     await add(`${id} double ${cases.length}`, [a, b]);
   }
   log(
-    `${id}: ${cases.length} cases, ${cases.filter(({ detectable }) => detectable).length} detectable, redrawn ${JSON.stringify(redrawn)}`,
+    `${id}: ${cases.length} cases, ${cases.filter(({ detectable }) => detectable).length} detectable, redrawn ${JSON.stringify(redrawn)}, disagreements ${maker.disagreements.length}`,
   );
   const simulator = await quickVersion();
-  const { netlist, points, pairs } = maker;
+  const { netlist, points, pairs, disagreements } = maker;
   return {
     chassis: id,
     simulator,
@@ -91,6 +91,7 @@ export async function makeCases(id: string, dataset: Dataset, log: Log): Promise
     nominal,
     healthy,
     cases,
+    disagreements,
     redrawn,
   };
 }

@@ -25,7 +25,7 @@ const network: Network = {
     },
   ],
 };
-const after = (fault: SeededFault): Map<string, Element> =>
+const faulted = (fault: SeededFault): Map<string, Element> =>
   new Map(applySeededFault(network, fault).elements.map((element) => [element.id, element]));
 
 describe("a seeded fault", () => {
@@ -36,43 +36,43 @@ describe("a seeded fault", () => {
   });
 
   it("opens a part, or one section of a rectifier, or half a winding", () => {
-    expect([...after({ kind: "open", part: "R1" }).keys()]).not.toContain("R1");
-    const half = after({ kind: "open", part: "V2", lead: "plate-2" });
+    expect([...faulted({ kind: "open", part: "R1" }).keys()]).not.toContain("R1");
+    const half = faulted({ kind: "open", part: "V2", lead: "plate-2" });
     expect([half.has("V2/plate-1"), half.has("V2/plate-2")]).toEqual([true, false]);
-    expect(after({ kind: "open", part: "T1", lead: "hv-1" }).get("T1")).toMatchObject({ windings: [{ id: "primary" }, { id: "hv-2" }] });
+    expect(faulted({ kind: "open", part: "T1", lead: "hv-1" }).get("T1")).toMatchObject({ windings: [{ id: "primary" }, { id: "hv-2" }] });
   });
 
   it("exchanges two values and leaves the leads", () => {
-    const swapped = after({ kind: "exchanged", part: "R1", with: "R2" });
+    const swapped = faulted({ kind: "exchanged", part: "R1", with: "R2" });
     expect(swapped.get("R1")).toMatchObject({ nodes: ["B+", "plate"], ohms: 1500 });
     expect(swapped.get("R2")).toMatchObject({ nodes: ["cathode", "chassis"], ohms: 100e3 });
   });
 
   it("moves one lead of a part or a tube", () => {
-    expect(after({ kind: "moved-lead", part: "R1", lead: "b", to: "grid" }).get("R1")).toMatchObject({ nodes: ["B+", "grid"] });
-    expect(after({ kind: "moved-lead", part: "V1", lead: "grid", to: "B+" }).get("V1")).toMatchObject({
+    expect(faulted({ kind: "moved-lead", part: "R1", lead: "b", to: "grid" }).get("R1")).toMatchObject({ nodes: ["B+", "grid"] });
+    expect(faulted({ kind: "moved-lead", part: "V1", lead: "grid", to: "B+" }).get("V1")).toMatchObject({
       nodes: { plate: "plate", grid: "B+", cathode: "cathode" },
     });
   });
 
   it("drops a part whose two leads come to lie on one point", () => {
-    expect(after({ kind: "moved-lead", part: "R1", lead: "b", to: "B+" }).has("R1")).toBe(false);
+    expect(faulted({ kind: "moved-lead", part: "R1", lead: "b", to: "B+" }).has("R1")).toBe(false);
   });
 
   it("leaves the heater of a dead tube a load", () => {
-    const dead = after({ kind: "dead", part: "V1" });
+    const dead = faulted({ kind: "dead", part: "V1" });
     expect([dead.has("V1"), dead.has("V1/heater")]).toEqual([false, true]);
   });
 
   it("shorts grid and cathode, or heater and cathode, of a tube", () => {
-    const grid = after({ kind: "electrode-short", part: "V1", lead: "grid-cathode", ohms: 0.5 });
+    const grid = faulted({ kind: "electrode-short", part: "V1", lead: "grid-cathode", ohms: 0.5 });
     expect(grid.get("V1 short")).toMatchObject({ nodes: ["grid", "cathode"], ohms: 0.5 });
-    const heater = after({ kind: "electrode-short", part: "V1", lead: "heater-cathode", ohms: 100 });
+    const heater = faulted({ kind: "electrode-short", part: "V1", lead: "heater-cathode", ohms: 100 });
     expect(heater.get("V1 short")).toMatchObject({ nodes: ["heater 2", "cathode"], ohms: 100 });
   });
 
   it("splits a winding with shorted turns into the rest and a closed loop", () => {
-    const { windings } = after({ kind: "shorted-turns", part: "T1", lead: "hv-1", factor: 0.1 }).get("T1") as Extract<
+    const { windings } = faulted({ kind: "shorted-turns", part: "T1", lead: "hv-1", factor: 0.1 }).get("T1") as Extract<
       Element,
       { kind: "transformer" }
     >;
@@ -87,7 +87,7 @@ describe("a seeded fault", () => {
   });
 
   it("refuses a winding that is not there, and a bridge with one point", () => {
-    expect(() => after({ kind: "open", part: "T1", lead: "hv-9" })).toThrow("cannot lose hv-9");
-    expect(() => after({ kind: "bridge", part: "B+" })).toThrow("two points");
+    expect(() => faulted({ kind: "open", part: "T1", lead: "hv-9" })).toThrow("cannot lose hv-9");
+    expect(() => faulted({ kind: "bridge", part: "B+" })).toThrow("two points");
   });
 });

@@ -18,6 +18,10 @@ const PERIODS = 1;
 const MOST_RUNS = 14;
 /** Runs without correction that a network gets to find its own way before its slopes are measured anew. */
 const FREE_PERIODS = 20;
+const ROUNDS = 2;
+/** A careful search's own run, and how little it may change the state in the end. */
+const LONG_PERIODS = 60;
+const STAYS = 2e-3;
 const LEAST_VOLTS = 1;
 const LEAST_AMPS = 1e-3;
 /** Longest step of one correction, in sizes of the state. */
@@ -116,32 +120,39 @@ export class Shooting {
   }
 
   /**
-   * @param rounds how often the slopes may be measured anew
+   * @param careful lets the network run for itself first, measures the slopes here, and holds the end against another long run
    * @throws Error when the network does not come to rest
    */
-  async settle(from: Start, rounds = 2): Promise<Settled> {
+  async settle(from: Start, careful = false): Promise<Settled> {
     let x: Float64Array = Float64Array.from(this.names, (name) => from.values.get(name) ?? 0);
     this.points = from.points ?? new Map();
-    let slopes = this.borrowed(from);
-    for (let round = 0; round < rounds; round += 1) {
+    let slopes = careful ? undefined : this.borrowed(from);
+    for (let round = 0; round < ROUNDS; round += 1) {
       if (slopes === undefined || round > 0) {
-        const free = await this.run(x, FREE_PERIODS);
-        x = free.end;
+        x = (await this.run(x, careful ? LONG_PERIODS : FREE_PERIODS)).end;
         const { end } = await this.run(x);
         slopes = await this.slopesAt(x, end, this.size(x));
       }
-      const size = this.size(x);
-      const found = await this.newton(x, slopes, size);
-      if (found.settled !== undefined) return found.settled;
+      const found = await this.newton(x, slopes, this.size(x));
+      if (found.settled !== undefined && (!careful || (await this.stays(found.settled)))) return found.settled;
       x = found.x;
     }
     throw new Error(NOT_SETTLED);
+  }
+
+  /** Whether a long run leaves the state where it is. */
+  private async stays({ start }: Settled): Promise<boolean> {
+    const x = Float64Array.from(this.names, (name) => start.values.get(name) ?? 0);
+    const { end } = await this.run(x, LONG_PERIODS);
+    const size = this.size(x);
+    return end.every((value, i) => Math.abs(value - (x[i] ?? 0)) < STAYS * (size[i] ?? 1));
   }
 
   private async newton(start: Float64Array, slopes: Float64Array[], size: Float64Array): Promise<{ settled?: Settled; x: Float64Array }> {
     const n = start.length;
     let x = start;
     let before: { x: Float64Array; end: Float64Array } | undefined;
+    let polished = false;
     let best = { x, rest: Number.POSITIVE_INFINITY };
     for (let k = 0; k < MOST_RUNS; k += 1) {
       const { exported, trace, end } = await this.run(x);
@@ -155,7 +166,10 @@ export class Shooting {
         Array.from(residual, (value) => Float64Array.of(value)),
       ).map((row) => row[0] ?? 0);
       const distance = Math.max(0, ...step.map(Math.abs));
-      if (distance < TOLERANCE) {
+      if (distance < TOLERANCE && !polished) {
+        // One step more: what is left is of second order, and a coupling capacitor's hundred volts no longer hide a grid's millivolts.
+        polished = true;
+      } else if (distance < TOLERANCE) {
         const values = new Map(this.names.map((name, i) => [name, (x[i] ?? 0) + (step[i] ?? 0) * (size[i] ?? 1)]));
         const last = rowsOf(trace) - 1;
         const points = new Map([...exported.pointNodes].map(([point, node]) => [point, trace.get(`v(${node})`)?.[last] ?? 0]));

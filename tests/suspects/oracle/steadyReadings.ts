@@ -49,14 +49,15 @@ function agrees(elements: readonly Element[], exported: NetlistWriter, trace: Tr
 
 /**
  * @param from a similar network's state to start from
+ * @param careful see Shooting.settle
  * @throws Error when there is no steady state with every regulator tube in the state assumed
  */
-export async function steadyReadings(network: Network, hertz: number, from: Start, rounds = 2): Promise<SteadyReadings> {
+export async function steadyReadings(network: Network, hertz: number, from: Start, careful = false): Promise<SteadyReadings> {
   const prepared = prepare(network, hertz);
   let runs = 0;
   for (const lit of lightings(prepared.elements)) {
     const shooting = new Shooting(prepared, hertz, lit);
-    const settled = await shooting.settle(from, rounds);
+    const settled = await shooting.settle(from, careful);
     runs += settled.runs;
     const { exported, trace } = settled;
     if (!agrees(prepared.elements, exported, trace, lit)) continue;

@@ -41,14 +41,17 @@ function suspects(path: string, options: SuspectsOptions, terminal: Terminal): n
   else {
     const cautions = new Map([...dataset.cautions].map(([id, { text }]) => [id, text]));
     const width = terminal.columns === undefined ? {} : { width: terminal.columns };
-    terminal.out(renderSuspects(report, { title: model.title, reference: model.reference, cautions, colour: terminal.colour.out, ...width }));
+    terminal.out(
+      renderSuspects(report, { title: model.title, reference: model.reference, cautions, colour: terminal.colour.out, ...width }),
+    );
   }
   return report.verdict === "suspects" || report.verdict === "none-of-these" ? EXIT.danger : EXIT.done;
 }
 
 function wholeNumber(text: string): number {
   const value = Number(text);
-  if (!Number.isInteger(value) || value < 1 || value > 100) throw new InvalidArgumentError("expected a whole number from 1 to 100, such as 5");
+  if (!Number.isInteger(value) || value < 1 || value > 100)
+    throw new InvalidArgumentError("expected a whole number from 1 to 100, such as 5");
   return value;
 }
 

@@ -43,7 +43,10 @@ export function gradeJob(files: JobFiles, dataset: Dataset, options: GradeOption
   if (!built.ok) return built;
   const report = reportOf(built.model, built.warnings, built.notes, options.toolVersion, built.writtenFor);
   if (options.suspects === undefined) return { ok: true, report };
-  return { ok: true, report: { ...report, suspects: searchSuspects(built.model, options.suspects) as unknown as NonNullable<Report["suspects"]> } };
+  return {
+    ok: true,
+    report: { ...report, suspects: searchSuspects(built.model, options.suspects) as unknown as NonNullable<Report["suspects"]> },
+  };
 }
 
 type Built =

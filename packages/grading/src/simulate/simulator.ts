@@ -1,5 +1,7 @@
 import {
+  type ChangedSolver,
   CircuitError,
+  changedSolver,
   ohmmeterSlopes,
   type Probe,
   type Sensitivities,
@@ -11,6 +13,7 @@ import { compile } from "../compile/compile.ts";
 import type { ChassisModel, CompiledNetwork, Condition, Prediction, ReadingQuantity, Situation, Solved } from "../model/index.ts";
 import type { ChassisData } from "../resolve/resolveJob.ts";
 import { predictOhms } from "./predictOhms.ts";
+import { SharedElements } from "./sharedElements.ts";
 import { spreadOf } from "./spread.ts";
 
 /** Resistance of the test voltmeters that show how stiff a point is; far above anything in a set. */
@@ -42,7 +45,8 @@ class Simulator {
   readonly #byNetwork = new Map<string, Solved>();
   readonly #analysed = new Map<string, Analysed | undefined>();
   readonly #lastSteady = new Map<string, SteadyState>();
-  #neighbour: SteadyState | undefined;
+  readonly #families = new Map<string, ChangedSolver | undefined>();
+  readonly #shared = new SharedElements();
 
   constructor(data: ChassisData) {
     this.#data = data;
@@ -75,7 +79,8 @@ class Simulator {
     const key = keyOf(exact, volts);
     const known = this.#compiled.get(key);
     if (known !== undefined) return known;
-    const compiled = compile(this.#data, situation.life, this.condition(situation.condition), volts, situation);
+    const own = compile(this.#data, situation.life, this.condition(situation.condition), volts, situation);
+    const compiled = { ...own, network: this.#shared.share(own.network) };
     this.#compiled.set(key, compiled);
     return compiled;
   }
@@ -86,7 +91,7 @@ class Simulator {
     if (known !== undefined) return known;
     const compiled = this.compile(situation);
     // Lives that do not differ in this condition share one solution.
-    const text = `${situation.coarse === true} ${JSON.stringify(compiled.network)}`;
+    const text = `${situation.coarse === true} ${this.#shared.fingerprint(compiled.network)}`;
     const twin = this.#byNetwork.get(text);
     const solved = twin ?? this.#solveNetwork(compiled, situation);
     this.#byNetwork.set(text, solved);
@@ -135,13 +140,14 @@ class Simulator {
 
   #solveNetwork(compiled: CompiledNetwork, situation: Situation): Solved {
     const topology = `${situation.coarse === true} ${compiled.network.elements.map((element) => element.id).join("|")}`;
-    // One part added or taken out leaves a neighbour to start from.
-    const warmStart = this.#lastSteady.get(topology) ?? (situation.revert === undefined ? undefined : this.#neighbour);
+    const warmStart = this.#lastSteady.get(topology);
     try {
       const options = { hertz: this.#data.line.hertz, ...(situation.coarse === true ? COARSE : FINE) };
-      const steady = solveSteady(compiled.network, { ...options, ...(warmStart === undefined ? {} : { warmStart }) });
+      const compared = situation.coarse === true && situation.life !== "designed" && situation.meter === undefined;
+      const steady =
+        (compared ? this.#compare(compiled, situation) : undefined) ??
+        solveSteady(compiled.network, { ...options, ...(warmStart === undefined ? {} : { warmStart }) });
       this.#lastSteady.set(topology, steady);
-      if (situation.coarse === true && situation.revert === undefined) this.#neighbour = steady;
       return { ok: true, compiled, steady };
     } catch (error) {
       if (!(error instanceof CircuitError)) throw error;
@@ -156,6 +162,20 @@ class Simulator {
         parts,
       };
     }
+  }
+
+  /** A chassis as it stands, or with one part as it was, from one family of solutions: both have the same error of their steps. */
+  #compare(compiled: CompiledNetwork, { revert, ...standing }: Situation): SteadyState | undefined {
+    const key = keyOf(standing, this.lineVolts(standing));
+    if (!this.#families.has(key)) {
+      const { coarse: _, ...exact } = standing;
+      const known = this.#solved.get(keyOf(exact, this.lineVolts(exact)));
+      const { stepsPerPeriod } = COARSE;
+      const options = { stepsPerPeriod, hertz: this.#data.line.hertz, ...(known?.ok === true ? { warmStart: known.steady } : {}) };
+      this.#families.set(key, changedSolver(this.compile(standing).network, options));
+    }
+    const family = this.#families.get(key);
+    return revert === undefined ? family?.base : family?.solve(compiled.network);
   }
 
   /** The steady state with one row of sensitivities for every point and every reading taken in this situation. */

@@ -19,7 +19,10 @@ function windingOf(network: Network, id: string): { element: string; winding?: s
 export function applyFault(network: Network, fault: Fault): Network | undefined {
   if (fault.kind === "bridge") {
     if (fault.to === undefined || fault.part === fault.to) return undefined;
-    return { ...network, elements: [...network.elements, resistor(`bridge ${fault.part} ${fault.to}`, [fault.part, fault.to], SHORT_OHMS)] };
+    return {
+      ...network,
+      elements: [...network.elements, resistor(`bridge ${fault.part} ${fault.to}`, [fault.part, fault.to], SHORT_OHMS)],
+    };
   }
   const { element: id, winding } = windingOf(network, fault.element);
   const index = network.elements.findIndex((element) => element.id === id);

@@ -40,7 +40,10 @@ export function candidateMeasurements(model: ChassisModel, life: Life, readings:
 
 /** Points of the network beyond the line side, each under one of its names. */
 function benchPoints(model: ChassisModel, compiled: CompiledNetwork): string[] {
-  const line = lineSide(compiled.network.elements, new Set([model.line.hot, model.line.neutral].flatMap((point) => compiled.pointOf(point) ?? [])));
+  const line = lineSide(
+    compiled.network.elements,
+    new Set([model.line.hot, model.line.neutral].flatMap((point) => compiled.pointOf(point) ?? [])),
+  );
   const reference = compiled.network.reference;
   const names = new Map<string, string>();
   for (const point of model.points.keys()) {
@@ -60,7 +63,8 @@ function lineSide(elements: readonly Element[], from: Set<string>): ReadonlySet<
       const points = Object.values(element.nodes) as string[];
       if (points.length !== 2 || !points.some((point) => reached.has(point)) || points.every((point) => reached.has(point))) continue;
       // A set without a transformer hangs on the line as a whole; its points are read with an isolating transformer.
-      if (element.kind !== "resistor" && element.kind !== "voltage-source" && element.kind !== "thermistor" && element.kind !== "filament") continue;
+      if (element.kind !== "resistor" && element.kind !== "voltage-source" && element.kind !== "thermistor" && element.kind !== "filament")
+        continue;
       for (const point of points) reached.add(point);
       grew = true;
     }

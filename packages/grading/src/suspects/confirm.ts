@@ -9,7 +9,8 @@ const CONFIRM: Readonly<Record<FaultKind, string>> = {
   "wrong-value": "Read the marking in good light, then lift one lead and measure.",
   leaky: "Lift one lead and measure its leakage at its working voltage; an ohmmeter's volt does not show it.",
   "lost-capacity": "Power off and discharged: lift one lead and measure its capacitance.",
-  "high-esr": "Power off and discharged: measure its series resistance, or bridge it with a good one of the same rating before power is applied.",
+  "high-esr":
+    "Power off and discharged: measure its series resistance, or bridge it with a good one of the same rating before power is applied.",
   reversed: "Look at the polarity mark and follow both leads.",
   exchanged: "Read both markings where they sit, and compare with the drawing.",
   "moved-lead": "Look: follow that lead to its lug or pin and compare with the drawing; then measure ohms from the lug to both points.",
@@ -18,7 +19,8 @@ const CONFIRM: Readonly<Record<FaultKind, string>> = {
   weak: "Test it, or try a tube known to be good.",
   gassy: "Measure the voltage across its grid leak with the tube in and out.",
   "electrode-short": "Take the tube out and measure between the two pins, cold, then in a tester, warm.",
-  "shorted-turns": "Disconnect the load: a transformer with shorted turns stays hot and draws current with nothing connected. Use a series lamp.",
+  "shorted-turns":
+    "Disconnect the load: a transformer with shorted turns stays hot and draws current with nothing connected. Use a series lamp.",
   "line-voltage": "Measure the outlet under load.",
 };
 

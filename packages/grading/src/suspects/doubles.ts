@@ -48,11 +48,20 @@ export function judgeDoubles(
         return { judged, element, part, shift, gain: fit.logLikelihood - judged.fit.logLikelihood };
       }),
   );
-  const best = looked.filter(({ shift, gain }) => Math.abs(shift) > LEAST_DRIFT && gain > 3).sort((a, b) => b.judged.logWeight + b.gain - a.judged.logWeight - a.gain);
+  const best = looked
+    .filter(({ shift, gain }) => Math.abs(shift) > LEAST_DRIFT && gain > 3)
+    .sort((a, b) => b.judged.logWeight + b.gain - a.judged.logWeight - a.gain);
   return best.slice(0, MOST_PAIRS).flatMap(({ judged, element, part, shift }) => {
     const nominal = ohmsOf(ground, element);
     if (nominal === undefined) return [];
-    const second: Fault = { kind: shift > 0 ? "drift-high" : "drift-low", part, element, parameter: "ohms", nominal, value: nominal * Math.exp(shift) };
+    const second: Fault = {
+      kind: shift > 0 ? "drift-high" : "drift-low",
+      part,
+      element,
+      parameter: "ohms",
+      nominal,
+      value: nominal * Math.exp(shift),
+    };
     const predicted = solver.predict([judged.edit, second], wanted, { effort: "fine" });
     if (predicted === undefined) return [];
     const fit: Fit = likelihood.fit(predicted);
@@ -64,7 +73,8 @@ export function judgeDoubles(
 }
 
 /** What was simulated for the pair, and beyond it what the single says. */
-const merged = (single: Float64Array, pair: Float64Array): Float64Array => pair.map((value, index) => (Number.isNaN(value) ? single[index]! : value));
+const merged = (single: Float64Array, pair: Float64Array): Float64Array =>
+  pair.map((value, index) => (Number.isNaN(value) ? single[index]! : value));
 
 function ohmsOf(ground: Ground, element: string): number | undefined {
   for (const { network } of ground.situations) {

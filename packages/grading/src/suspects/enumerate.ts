@@ -57,14 +57,7 @@ class Collector {
   readonly #clear: ReadonlySet<FaultKind>;
   readonly #priors: Priors;
 
-  constructor(
-    out: Hypotheses,
-    part: Part | undefined,
-    id: string,
-    element: Element,
-    clear: ReadonlySet<FaultKind>,
-    priors: Priors,
-  ) {
+  constructor(out: Hypotheses, part: Part | undefined, id: string, element: Element, clear: ReadonlySet<FaultKind>, priors: Priors) {
     this.#out = out;
     this.part = part;
     this.#id = id;
@@ -225,9 +218,13 @@ function exchanges(
   priors: Priors,
 ): void {
   const like = seen.filter(({ element, part }) => part !== undefined && (element.kind === "resistor" || element.kind === "capacitor"));
-  const free = like.filter(({ part }) => part !== undefined && (part.kind === "resistor" || part.kind === "capacitor") && !exonerated(part, life).has("exchanged"));
+  const free = like.filter(
+    ({ part }) => part !== undefined && (part.kind === "resistor" || part.kind === "capacitor") && !exonerated(part, life).has("exchanged"),
+  );
   const pairs = free.flatMap((one, index) =>
-    free.slice(index + 1).flatMap((other) => (one.element.kind === other.element.kind && differ(one.element, other.element) ? [[one, other] as const] : [])),
+    free
+      .slice(index + 1)
+      .flatMap((other) => (one.element.kind === other.element.kind && differ(one.element, other.element) ? [[one, other] as const] : [])),
   );
   for (const [one, other] of pairs) {
     const prior = (priors.of("exchanged", one.part, one.element) * 2) / Math.max(1, free.length - 1);
@@ -243,7 +240,8 @@ function differ(one: Element, other: Element): boolean {
 function bridges(out: Hypotheses, points: readonly string[], priors: Priors): void {
   const count = (points.length * (points.length - 1)) / 2;
   for (const [index, part] of points.entries())
-    for (const to of points.slice(index + 1)) out.singles.push({ fault: { kind: "bridge", part, element: part, to }, prior: priors.bridge(points.length) / count });
+    for (const to of points.slice(index + 1))
+      out.singles.push({ fault: { kind: "bridge", part, element: part, to }, prior: priors.bridge(points.length) / count });
 }
 
 function pointsOf(element: Element): string[] {

@@ -30,7 +30,19 @@ export function exonerated(part: Part, life: Life): ReadonlySet<FaultKind> {
   if (measured.condition === "good")
     add(
       ...(
-        ["open", "short", "drift-high", "drift-low", "leaky", "lost-capacity", "high-esr", "dead", "weak", "gassy", "electrode-short"] as const
+        [
+          "open",
+          "short",
+          "drift-high",
+          "drift-low",
+          "leaky",
+          "lost-capacity",
+          "high-esr",
+          "dead",
+          "weak",
+          "gassy",
+          "electrode-short",
+        ] as const
       ).filter((kind) => !WIRING.has(kind)),
     );
   return out;

@@ -1,4 +1,4 @@
-import { CircuitError, type ChangedSolver, changedSolver, type Network, type Probe, type SteadyState } from "@underchassis/calc";
+import { type ChangedSolver, CircuitError, changedSolver, type Network, type Probe, type SteadyState } from "@underchassis/calc";
 import { applyFault } from "./applyFault.ts";
 import { atRest } from "./atRest.ts";
 import { coldTransfer, ohmsOf, pointIndex } from "./coldTransfer.ts";

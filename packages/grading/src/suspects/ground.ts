@@ -1,4 +1,4 @@
-import { type Element, type Network, type Probe, sensitivities, type SteadyState, solveSteady } from "@underchassis/calc";
+import { type Element, type Network, type Probe, type SteadyState, sensitivities, solveSteady } from "@underchassis/calc";
 import type { ChassisModel, CompiledNetwork, Life } from "../model/index.ts";
 import { atRest, restingOf } from "./atRest.ts";
 import { coldTransfer, ohmsOf, pointIndex, shareOf } from "./coldTransfer.ts";
@@ -70,10 +70,17 @@ export function lay(
     soft: new Float64Array(observables.length),
     slopes: new Float64Array(observables.length * width),
     parameters,
-    volts: Math.max(1, ...situations.flatMap(({ steady }) => (steady === undefined ? [] : [...steady.points.values()].map(({ meanVolts }) => Math.abs(meanVolts))))),
+    volts: Math.max(
+      1,
+      ...situations.flatMap(({ steady }) =>
+        steady === undefined ? [] : [...steady.points.values()].map(({ meanVolts }) => Math.abs(meanVolts)),
+      ),
+    ),
   };
   for (const situation of situations) {
-    const columns = situation.compiled.uncertain.map(({ ref, part }) => keys.get(parameterKey(ref.element, ref.parameter, part === "line" ? situation.key : "")) ?? 0);
+    const columns = situation.compiled.uncertain.map(
+      ({ ref, part }) => keys.get(parameterKey(ref.element, ref.parameter, part === "line" ? situation.key : "")) ?? 0,
+    );
     if (situation.steady === undefined) layOhms(ground, situation, columns, width);
     else layPowered(ground, situation, situation.steady, columns, width, model.line.hertz);
   }
@@ -133,7 +140,14 @@ function layOhms(ground: Ground, { compiled, network, indices }: Situation, colu
   }
 }
 
-function layPowered(ground: Ground, situation: Situation, steady: SteadyState, columns: readonly number[], width: number, hertz: number): void {
+function layPowered(
+  ground: Ground,
+  situation: Situation,
+  steady: SteadyState,
+  columns: readonly number[],
+  width: number,
+  hertz: number,
+): void {
   const { compiled, network } = situation;
   const wanted = situation.indices.flatMap((index) => {
     const probe = probeOf(compiled, ground.observables[index]!);
@@ -147,18 +161,25 @@ function layPowered(ground: Ground, situation: Situation, steady: SteadyState, c
   const tested: Network = { ...network, elements: [...network.elements, ...meters] };
   const solved = solveSteady(tested, { ...COARSE, hertz, warmStart: steady });
   const parameters = [...known.map(({ ref }) => ref), ...meters.map(({ id }) => ({ element: id, parameter: "ohms" }))];
-  const { matrix } = sensitivities(tested, wanted.map(({ probe }) => probe), parameters, solved);
+  const { matrix } = sensitivities(
+    tested,
+    wanted.map(({ probe }) => probe),
+    parameters,
+    solved,
+  );
   const columnOfMeter = new Map(meters.map(({ id }, k) => [id, known.length + k]));
   for (const [row, { index, probe }] of wanted.entries()) {
     const observable = ground.observables[index]!;
     const value = steady.read(probe);
     const meter = columnOfMeter.get(`test ${index}`);
-    const stiffness = meter === undefined || value === 0 ? 0 : Math.max(0, ((matrix[row * parameters.length + meter] ?? 0) / value) * TEST_OHMS);
+    const stiffness =
+      meter === undefined || value === 0 ? 0 : Math.max(0, ((matrix[row * parameters.length + meter] ?? 0) / value) * TEST_OHMS);
     const loading = 1 / (1 + stiffness / observable.meterOhms);
     ground.loading[index] = loading;
     ground.nominal[index] = value * loading;
     for (const [k, { column }] of known.entries())
-      ground.slopes[index * width + column] = (matrix[row * parameters.length + k] ?? 0) * loading * (ground.parameters[column]?.deviation ?? 0);
+      ground.slopes[index * width + column] =
+        (matrix[row * parameters.length + k] ?? 0) * loading * (ground.parameters[column]?.deviation ?? 0);
   }
 }
 
@@ -175,7 +196,8 @@ export function probeOf(compiled: CompiledNetwork, { quantity, at, to }: Observa
   if (quantity === "ohms") return undefined;
   if (quantity === "dc-amps" || quantity === "ac-amps") {
     for (const [id, origin] of compiled.origins)
-      if (origin.part === at && origin.aspect !== "heater") return { quantity: quantity === "dc-amps" ? "dc-amps" : "rms-amps", element: id };
+      if (origin.part === at && origin.aspect !== "heater")
+        return { quantity: quantity === "dc-amps" ? "dc-amps" : "rms-amps", element: id };
     return undefined;
   }
   const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];

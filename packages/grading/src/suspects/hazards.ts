@@ -17,7 +17,8 @@ export function forbiddenPoints(model: ChassisModel, life: Life): ReadonlySet<st
   for (const part of model.parts.values()) {
     const { pins, windings } = part.lives[life];
     if (part.kind === "tube" && pins.grid !== undefined) out.add(pins.grid);
-    for (const winding of windings ?? []) if (/heater/i.test(winding.id) && !/rect/i.test(winding.id)) for (const point of winding.points) out.add(point);
+    for (const winding of windings ?? [])
+      if (/heater/i.test(winding.id) && !/rect/i.test(winding.id)) for (const point of winding.points) out.add(point);
   }
   out.delete(model.reference);
   return out;

@@ -110,7 +110,8 @@ class Judge {
 
   lookAtFamily(family: Family): { logWeight: number; run: () => Judged[]; fallback: Judged[] }[] {
     const rows = family.nodes.map((value) => this.#bench.screen.predict(editAt(family, value)));
-    if (rows.some((row) => row === undefined)) return [{ logWeight: Number.POSITIVE_INFINITY, run: () => this.#simulateFamily(family), fallback: [] }];
+    if (rows.some((row) => row === undefined))
+      return [{ logWeight: Number.POSITIVE_INFINITY, run: () => this.#simulateFamily(family), fallback: [] }];
     const curve = curveOf(family, family.nodes, rows as Float64Array[], this.#bench.ground);
     return family.members.flatMap((member) => {
       const looked = judgeMember(family, member, curve, this.#bench.likelihood, SCREEN_LOOSE);
@@ -138,9 +139,12 @@ class Judge {
   /** Faults that are no matter of resistance: simulated from end to end, unless neither end shows. */
   #simulateFamily(family: Family): Judged[] {
     const { ground, likelihood } = this.#bench;
-    const ends = [family.nodes[0]!, family.nodes.at(-1)!].map((value) => this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted));
+    const ends = [family.nodes[0]!, family.nodes.at(-1)!].map((value) =>
+      this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted),
+    );
     const shows = (row: Float64Array | undefined) =>
-      row === undefined || likelihood.indices.some((index, k) => Math.abs(row[index]! - ground.nominal[index]!) > UNSEEN * likelihood.deviation(k));
+      row === undefined ||
+      likelihood.indices.some((index, k) => Math.abs(row[index]! - ground.nominal[index]!) > UNSEEN * likelihood.deviation(k));
     if (!ends.some(shows)) {
       const unseen = curveOf(family, [family.nodes[0]!, family.nodes.at(-1)!], ends as Float64Array[], ground);
       return family.members.flatMap((member) => judgeMember(family, member, unseen, likelihood, 0) ?? []);
@@ -148,7 +152,12 @@ class Judge {
     const values: number[] = [];
     const rows: Float64Array[] = [];
     for (const [k, value] of family.nodes.entries()) {
-      const row = k === 0 ? ends[0] : k === family.nodes.length - 1 ? ends[1] : this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted);
+      const row =
+        k === 0
+          ? ends[0]
+          : k === family.nodes.length - 1
+            ? ends[1]
+            : this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted);
       if (row === undefined) continue;
       values.push(value);
       rows.push(row);
@@ -178,7 +187,15 @@ function judgeMember(family: Family, { kind, at, prior }: Member, curve: Curve, 
   return judgedOf(faultAt(family, kind, at), editAt(family, at), prior, predicted, likelihood.fit(predicted, { loose }));
 }
 
-function judgeRange(family: Family, kind: Fault["kind"], [low, high]: readonly [number, number], prior: number, curve: Curve, likelihood: Likelihood, loose: number): Judged {
+function judgeRange(
+  family: Family,
+  kind: Fault["kind"],
+  [low, high]: readonly [number, number],
+  prior: number,
+  curve: Curve,
+  likelihood: Likelihood,
+  loose: number,
+): Judged {
   const at = (k: number) => low * (high / low) ** ((k + 0.5) / QUADRATURE);
   const points = Array.from({ length: QUADRATURE }, (_, k) => {
     const predicted = curve.at(at(k));

@@ -21,13 +21,15 @@ const CHANGE_ERROR = 0.015;
 const FLOOR: Readonly<Record<ReadingQuantity, number>> = {
   "dc-volts": 0.02,
   "ac-volts": 0.02,
-  "ripple-volts": 0.02,
+  "ripple-volts": 0.01,
   ohms: 0.002,
   "dc-amps": 1e-4,
   "ac-amps": 1e-4,
 };
 /** Floor as a share of the chassis's largest voltage. */
 const FLOOR_SHARE = 1.5e-4;
+/** The same of ripple, which a blocking capacitor frees from the voltage that it rides on. */
+const RIPPLE_SHARE = 2e-5;
 /** How often a reading is a slip: a digit misread, the wrong point, the wrong range. common-practice. */
 const SLIP = 0.01;
 /** Below this share of the chassis's voltage the spread of a reading does not follow the reading. */
@@ -126,11 +128,17 @@ export class Likelihood {
       const own = ownVariance(this.#ground, index, value);
       matrix[i * n + i] = matrix[i * n + i]! + own + (this.#quantities[k] === "ohms" ? 0 : (loose * (value - healthy)) ** 2);
     }
-    const fit = fitOf(residuals, matrix, known.map((k) => this.#broad[k]!));
+    const fit = fitOf(
+      residuals,
+      matrix,
+      known.map((k) => this.#broad[k]!),
+    );
     if (n === all) return fit;
+    // What a first look cannot tell may be anything, so that it gains nothing by it.
+    const untold = this.indices.reduce((sum, index, k) => sum + (Number.isNaN(predicted[index]!) ? Math.log(this.#broad[k]!) : 0), 0);
     const deviations = new Float64Array(all);
     for (const [i, k] of known.entries()) deviations[k] = fit.deviations[i]!;
-    return { logLikelihood: fit.logLikelihood, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
+    return { logLikelihood: fit.logLikelihood - untold, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
   }
 
   /**
@@ -141,7 +149,8 @@ export class Likelihood {
     const n = this.indices.length;
     const width = this.#ground.parameters.length;
     const matrix = this.covariance(slopes);
-    for (const [k, index] of this.indices.entries()) matrix[k * n + k] = matrix[k * n + k]! + ownVariance(this.#ground, index, predicted[index]!);
+    for (const [k, index] of this.indices.entries())
+      matrix[k * n + k] = matrix[k * n + k]! + ownVariance(this.#ground, index, predicted[index]!);
     const { inverse } = invertSymmetric(matrix, n);
     let sum = 0;
     for (let i = 0; i < n; i += 1)
@@ -172,10 +181,20 @@ export function ownVariance(ground: Ground, index: number, predicted: number): n
   if (quantity === "ohms") {
     // Above a megohm, capacitors that charge and damp insulation make the reading a guess.
     const soft = predicted > Math.log(1e6) ? 0.1 * (predicted - Math.log(1e6)) : 0;
-    return (accuracy / 2) ** 2 + MODEL_ERROR.ohms ** 2 + FLOOR.ohms ** 2 + change ** 2 * 0.1 + soft ** 2 + ground.soft[index]! ** 2 + (0.3 * scaleSlope("ohms", Math.exp(predicted))) ** 2;
+    return (
+      (accuracy / 2) ** 2 +
+      MODEL_ERROR.ohms ** 2 +
+      FLOOR.ohms ** 2 +
+      change ** 2 * 0.1 +
+      soft ** 2 +
+      ground.soft[index]! ** 2 +
+      (0.3 * scaleSlope("ohms", Math.exp(predicted))) ** 2
+    );
   }
   const share = Math.hypot(accuracy / (quantity === "dc-volts" || quantity === "dc-amps" ? 1.5 : 1), MODEL_ERROR[quantity]);
-  const floor = FLOOR[quantity] + (quantity.endsWith("volts") ? FLOOR_SHARE * ground.volts : 0);
+  const floor =
+    FLOOR[quantity] +
+    (quantity === "dc-volts" || quantity === "ac-volts" ? FLOOR_SHARE : quantity === "ripple-volts" ? RIPPLE_SHARE : 0) * ground.volts;
   return (share * predicted) ** 2 + floor ** 2 + change ** 2;
 }
 

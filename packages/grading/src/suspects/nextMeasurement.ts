@@ -1,5 +1,5 @@
 import type { Ground } from "./ground.ts";
-import { deviationOf, type Group } from "./groups.ts";
+import { deviationOf } from "./groups.ts";
 import type { Observable } from "./observable.ts";
 
 /** A measurement to make, what it is worth, and what the leading suspects say it will show. */
@@ -52,7 +52,12 @@ export function nextMeasurement(
 const worth = ({ bits, cost }: NextMeasurement): number => bits / (1 + 0.05 * cost);
 
 /** Entropy of the mixture of what the suspects predict, less the entropy of each one's own spread, in bits. */
-function information(ground: Ground, index: number, beliefs: readonly { predicted: Float64Array; weight: number }[], total: number): number {
+function information(
+  ground: Ground,
+  index: number,
+  beliefs: readonly { predicted: Float64Array; weight: number }[],
+  total: number,
+): number {
   const known = beliefs.flatMap(({ predicted, weight }) => {
     const mean = predicted[index]!;
     return Number.isNaN(mean) ? [] : [{ mean, deviation: deviationOf(ground, index, mean), weight: weight / total }];
@@ -61,7 +66,8 @@ function information(ground: Ground, index: number, beliefs: readonly { predicte
   if (mass < 0.5) return 0;
   // Readings are put into bins of their own spread, on a scale that is fine where the suspects are.
   const edges = known.flatMap(({ mean, deviation }) => [mean - 3 * deviation, mean + 3 * deviation]).sort((a, b) => a - b);
-  const cuts = edges.length > BINS ? Array.from({ length: BINS + 1 }, (_, k) => edges[Math.floor((k * (edges.length - 1)) / BINS)]!) : fill(edges);
+  const cuts =
+    edges.length > BINS ? Array.from({ length: BINS + 1 }, (_, k) => edges[Math.floor((k * (edges.length - 1)) / BINS)]!) : fill(edges);
   let bits = 0;
   let beforeTotal = 0;
   const before = known.map(() => 0);

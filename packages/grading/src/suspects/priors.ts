@@ -19,7 +19,17 @@ type Odds = Readonly<Partial<Record<FaultKind, number>>>;
 const DEFAULT_ODDS: Readonly<Record<string, Odds>> = {
   resistor: { open: 4, short: 0.3, "drift-high": 6, "drift-low": 2, "wrong-value": 3, exchanged: 2, "moved-lead": 1.5 },
   potentiometer: { open: 4, "drift-high": 4, "drift-low": 1, "moved-lead": 1 },
-  capacitor: { open: 2, short: 4, leaky: 5, "lost-capacity": 5, "high-esr": 3, reversed: 2, "wrong-value": 1, exchanged: 1, "moved-lead": 1.5 },
+  capacitor: {
+    open: 2,
+    short: 4,
+    leaky: 5,
+    "lost-capacity": 5,
+    "high-esr": 3,
+    reversed: 2,
+    "wrong-value": 1,
+    exchanged: 1,
+    "moved-lead": 1.5,
+  },
   inductor: { open: 2, short: 1, "moved-lead": 1 },
   transformer: { open: 2, "shorted-turns": 2, "moved-lead": 1 },
   rectifier: { open: 3, short: 3, weak: 5, reversed: 2, "moved-lead": 1 },
@@ -56,11 +66,15 @@ export function priorsOf(model: ChassisModel): Priors {
       const what = part === undefined ? "line" : CONTACTS.has(part.kind) ? "contact" : part.kind;
       const odds = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
       if (odds === 0) return 0;
-      const noted = notes.filter((note) => speaksOf(note, kind, part, model.era)).map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
+      const noted = notes
+        .filter((note) => speaksOf(note, kind, part, model.era))
+        .map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
       return weigh(kind, noted.length > 0 ? Math.max(...noted) : odds * WEIGHT);
     },
     bridge() {
-      const noted = notes.filter(({ fault }) => fault?.kind === "bridge").map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
+      const noted = notes
+        .filter(({ fault }) => fault?.kind === "bridge")
+        .map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
       // A bridge belongs to no part, so that it is as likely as all the leads of a few parts.
       return weigh("bridge", Math.max(WEIGHT, ...noted));
     },

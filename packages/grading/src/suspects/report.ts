@@ -49,8 +49,11 @@ export function reportOf(model: ChassisModel, found: Found): SuspectReport {
         ? "none-of-these"
         : "suspects";
   const forbidden = forbiddenPoints(model, life);
-  const suspects = verdict === "nothing-off" ? [] : groups.slice(0, found.top).map((group, index) => suspectOf(model, found, group, index + 1, forbidden));
-  const risky = groups.find(({ posterior, members }) => posterior > NOTICEABLE && hazardOf(ground, forbidden, members[0]!.judged.predicted) !== undefined);
+  const suspects =
+    verdict === "nothing-off" ? [] : groups.slice(0, found.top).map((group, index) => suspectOf(model, found, group, index + 1, forbidden));
+  const risky = groups.find(
+    ({ posterior, members }) => posterior > NOTICEABLE && hazardOf(ground, forbidden, members[0]!.judged.predicted) !== undefined,
+  );
   const hazard = risky === undefined ? undefined : hazardOf(ground, forbidden, risky.members[0]!.judged.predicted);
   const next = verdict === "nothing-off" || (best?.posterior ?? 0) >= STANDS ? undefined : nextOf(model, found, hazard !== undefined);
   return {
@@ -111,8 +114,14 @@ function readingOf(found: Found, judged: Judged, index: number, value: number, k
 function nextOf(model: ChassisModel, found: Found, coldOnly: boolean): SuspectNext | undefined {
   const { ground, groups, healthy } = found;
   const candidates = ground.observables.map((_, index) => index).slice(found.readings.length);
-  const leaders = groups.map((group) => ({ title: titleOf(model, group.members[0]!.judged.fault), predicted: group.members[0]!.judged.predicted, weight: group.posterior }));
-  const beliefs = [...leaders, { title: "nothing but tolerances", predicted: ground.nominal, weight: healthy.posterior }].filter(({ weight }) => weight > 1e-4);
+  const leaders = groups.map((group) => ({
+    title: titleOf(model, group.members[0]!.judged.fault),
+    predicted: group.members[0]!.judged.predicted,
+    weight: group.posterior,
+  }));
+  const beliefs = [...leaders, { title: "nothing but tolerances", predicted: ground.nominal, weight: healthy.posterior }].filter(
+    ({ weight }) => weight > 1e-4,
+  );
   const next = nextMeasurement(ground, beliefs, candidates, coldOnly);
   if (next === undefined) return undefined;
   const { index, observable, bits } = next;

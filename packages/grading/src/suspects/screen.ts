@@ -85,12 +85,20 @@ function responseOf(situation: Situation, hertz: number): Response | undefined {
   const index = pointIndex(network);
   const points = [...index.keys()];
   const resistors = new Map(
-    network.elements.flatMap((element) => (element.kind === "resistor" ? [[element.id, { nodes: element.nodes, ohms: element.ohms }] as const] : [])),
+    network.elements.flatMap((element) =>
+      element.kind === "resistor" ? [[element.id, { nodes: element.nodes, ohms: element.ohms }] as const] : [],
+    ),
   );
   try {
     return steady === undefined
       ? { index, resistors, situation, volts: new Float64Array(points.length), transfer: coldTransfer(network, index) }
-      : { index, resistors, situation, volts: Float64Array.from(points, (point) => steady.points.get(point)?.meanVolts ?? 0), transfer: liveTransfer(situation, points, hertz) };
+      : {
+          index,
+          resistors,
+          situation,
+          volts: Float64Array.from(points, (point) => steady.points.get(point)?.meanVolts ?? 0),
+          transfer: liveTransfer(situation, points, hertz),
+        };
   } catch (error) {
     if (error instanceof CircuitError) return undefined;
     throw error;
@@ -99,11 +107,21 @@ function responseOf(situation: Situation, hertz: number): Response | undefined {
 
 /** Response of the powered chassis: sensitivities over vanishing currents put into every point. */
 function liveTransfer({ network, steady }: Situation, points: readonly string[], hertz: number): Float64Array {
-  const sources: Element[] = points.map((point) => ({ kind: "current-source", id: `put ${point}`, nodes: [network.reference, point], amps: PROBE_AMPS }));
+  const sources: Element[] = points.map((point) => ({
+    kind: "current-source",
+    id: `put ${point}`,
+    nodes: [network.reference, point],
+    amps: PROBE_AMPS,
+  }));
   const tested: Network = { ...network, elements: [...network.elements, ...sources] };
   const solved = solveSteady(tested, { ...COARSE, hertz, ...(steady === undefined ? {} : { warmStart: steady }) });
   const probes = points.map((point) => ({ quantity: "dc-volts" as const, from: point, to: network.reference }));
-  const { matrix } = sensitivities(tested, probes, sources.map(({ id }) => ({ element: id, parameter: "amps" })), solved);
+  const { matrix } = sensitivities(
+    tested,
+    probes,
+    sources.map(({ id }) => ({ element: id, parameter: "amps" })),
+    solved,
+  );
   return matrix.map((value) => value / PROBE_AMPS);
 }
 
@@ -143,7 +161,11 @@ function change({ nodes: [from, to], ohms }: { nodes: readonly [string, string];
 }
 
 /** The currents of the branches from the voltages without them: (diag(R) + U' Z U) i = U' v. */
-function currents({ index, transfer }: Response, branches: readonly Branch[], volts: Float64Array | ((point: number | undefined) => number)): Float64Array | undefined {
+function currents(
+  { index, transfer }: Response,
+  branches: readonly Branch[],
+  volts: Float64Array | ((point: number | undefined) => number),
+): Float64Array | undefined {
   const k = branches.length;
   const n = index.size;
   const at = branches.map(({ from, to }) => [index.get(from), index.get(to)] as const);
@@ -167,7 +189,8 @@ function changedVolts(response: Response, branches: readonly Branch[]): Float64A
   const out = Float64Array.from(volts);
   for (const [r, { from, to }] of branches.entries()) {
     const [a, b] = [index.get(from), index.get(to)];
-    for (let i = 0; i < n; i += 1) out[i] = out[i]! - amps[r]! * ((a === undefined ? 0 : transfer[i * n + a]!) - (b === undefined ? 0 : transfer[i * n + b]!));
+    for (let i = 0; i < n; i += 1)
+      out[i] = out[i]! - amps[r]! * ((a === undefined ? 0 : transfer[i * n + a]!) - (b === undefined ? 0 : transfer[i * n + b]!));
   }
   return out;
 }

@@ -7,12 +7,12 @@ import { enumerateFaults } from "./enumerate.ts";
 import { FaultSolver } from "./faultSolver.ts";
 import { type Ground, lay } from "./ground.ts";
 import { groupsOf } from "./groups.ts";
-import { judgeAll, type Judged } from "./hypotheses.ts";
+import { type Judged, judgeAll } from "./hypotheses.ts";
 import { Likelihood, logSum } from "./likelihood.ts";
 import { type Observable, observableOf } from "./observable.ts";
 import { type Priors, priorsOf } from "./priors.ts";
-import { Screen } from "./screen.ts";
 import { type Belief, reportOf } from "./report.ts";
+import { Screen } from "./screen.ts";
 import type { SuspectReport } from "./suspectReport.ts";
 
 export interface SearchOptions {
@@ -84,12 +84,15 @@ function search(
 ): SuspectReport {
   const observables: Observable[] = [...readings.map(observableOf), ...candidateMeasurements(model, life, readings)];
   const ground = lay(model, life, observables);
-  const usable = readings.flatMap(({ value }, index) => (Number.isNaN(ground.nominal[index]!) || Number.isNaN(value) ? [] : [{ index, value }]));
+  const usable = readings.flatMap(({ value }, index) =>
+    Number.isNaN(ground.nominal[index]!) || Number.isNaN(value) ? [] : [{ index, value }],
+  );
   const seconds = () => (performance.now() - clock.start) / 1000;
   if (usable.length === 0) return { ...EMPTY, life, seconds: seconds() };
   const likelihood = new Likelihood(ground, usable);
   const healthy = likelihood.fit(ground.nominal);
-  if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET)) return { ...EMPTY, verdict: "nothing-off", life, seconds: seconds() };
+  if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET))
+    return { ...EMPTY, verdict: "nothing-off", life, seconds: seconds() };
 
   const solver = new FaultSolver(ground, model.line.hertz);
   const read = new Set(usable.map(({ index }) => index));
@@ -103,7 +106,14 @@ function search(
     return performance.now() - clock.start > 0.8 * clock.limit;
   };
   const late = () => performance.now() - clock.start > clock.limit;
-  const { judged, complete } = judgeAll(faults, { ground, solver, screen: new Screen(ground, model.line.hertz), likelihood, wanted: read, tick });
+  const { judged, complete } = judgeAll(faults, {
+    ground,
+    solver,
+    screen: new Screen(ground, model.line.hertz),
+    likelihood,
+    wanted: read,
+    tick,
+  });
   const scale = Math.log((1 - HEALTHY - UNKNOWN) / judged.reduce((sum, { prior }) => sum + prior, 0));
   const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale })).sort((a, b) => b.logWeight - a.logWeight);
   const { finalists, relaid } = again(model, life, ranked, ground, solver, likelihood, read, clock);
@@ -113,7 +123,13 @@ function search(
   const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, ground, solver, likelihood, read);
   const healthyWeight = Math.log(HEALTHY) + healthy.logLikelihood;
   const unknownWeight = Math.log(UNKNOWN) + likelihood.unexplained;
-  const sum = logSum([healthyWeight, unknownWeight, ...finalists.map(({ logWeight }) => logWeight), ...doubles.map(({ logWeight }) => logWeight), ...rest.map(({ logWeight }) => logWeight)]);
+  const sum = logSum([
+    healthyWeight,
+    unknownWeight,
+    ...finalists.map(({ logWeight }) => logWeight),
+    ...doubles.map(({ logWeight }) => logWeight),
+    ...rest.map(({ logWeight }) => logWeight),
+  ]);
   const beliefs: Belief[] = [...finalists, ...doubles]
     .map((entry) => ({ judged: entry, posterior: Math.exp(entry.logWeight - sum) }))
     .sort((a, b) => b.posterior - a.posterior);

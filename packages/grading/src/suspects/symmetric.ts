@@ -35,4 +35,3 @@ export function invertSymmetric(matrix: Float64Array, n: number): { inverse: Flo
   }
   return { inverse, logDeterminant };
 }
-

@@ -15,7 +15,14 @@ const DIMENSION: Readonly<Record<NonNullable<Fault["parameter"]>, Dimension>> = 
   gridOhms: "resistance",
 };
 
-const LEADS: Readonly<Record<string, string>> = { "0": "first lead", "1": "second lead", plate: "plate lead", grid: "grid lead", cathode: "cathode lead", screen: "screen lead" };
+const LEADS: Readonly<Record<string, string>> = {
+  "0": "first lead",
+  "1": "second lead",
+  plate: "plate lead",
+  grid: "grid lead",
+  cathode: "cathode lead",
+  screen: "screen lead",
+};
 
 /** Two digits are all that such an estimate is worth. */
 function about(value: number, dimension: Dimension): string {
@@ -27,7 +34,11 @@ export function titleOf(model: ChassisModel, fault: Fault): string {
   const name = nameOf(model, fault);
   const dimension = fault.parameter === undefined ? "ratio" : DIMENSION[fault.parameter];
   const [value, nominal] = [fault.value, fault.nominal].map((number, index) =>
-    number === undefined || !Number.isFinite(number) ? undefined : index === 0 ? about(number, dimension) : formatQuantity(number, dimension),
+    number === undefined || !Number.isFinite(number)
+      ? undefined
+      : index === 0
+        ? about(number, dimension)
+        : formatQuantity(number, dimension),
   );
   switch (fault.kind) {
     case "open":
@@ -35,7 +46,9 @@ export function titleOf(model: ChassisModel, fault: Fault): string {
     case "short":
       return `${name} is shorted`;
     case "drift-high":
-      return nominal === undefined || dimension !== "resistance" ? `${name} has risen` : `${name} has risen to about ${value} from ${nominal}`;
+      return nominal === undefined || dimension !== "resistance"
+        ? `${name} has risen`
+        : `${name} has risen to about ${value} from ${nominal}`;
     case "drift-low":
       return `${name} has fallen to about ${value} from ${nominal}`;
     case "wrong-value":

@@ -4,8 +4,8 @@ import { BAR_SPAN } from "../suspects/suspectBar.ts";
 import { groupWords, nextTable, suspectTable } from "../suspects/suspectTable.ts";
 import { beliefWords, placeWords, priorWords, verdictWords } from "../suspects/suspectWords.ts";
 import { formatValue } from "../view/formatValue.ts";
-import { commonReturn } from "../view/shortWords.ts";
 import type { Sheet } from "../view/sheet.ts";
+import { commonReturn } from "../view/shortWords.ts";
 import { Table } from "./Table.tsx";
 
 const width = 160;
@@ -15,7 +15,9 @@ function Bar({ deviation }: { deviation: number }) {
   const at = (value: number) => (width * (Math.max(-BAR_SPAN, Math.min(BAR_SPAN, value)) + BAR_SPAN)) / (2 * BAR_SPAN);
   const x = at(deviation);
   const within = Math.abs(deviation) <= 2;
-  const label = within ? "as this suspect predicts" : `${Math.abs(deviation).toFixed(1)} standard deviations ${deviation > 0 ? "above" : "below"}`;
+  const label = within
+    ? "as this suspect predicts"
+    : `${Math.abs(deviation).toFixed(1)} standard deviations ${deviation > 0 ? "above" : "below"}`;
   const mark = within ? `M${x} 3 L${x + 5} 10 L${x} 17 L${x - 5} 10 Z` : `M${x - 5} 4 L${x + 5} 16 M${x + 5} 4 L${x - 5} 16`;
   return (
     <svg viewBox={`-8 0 ${width + 16} 20`} role="img" aria-label={label} class="chart">
@@ -71,8 +73,8 @@ export function Suspects({ sheet }: { sheet: Sheet }) {
       ))}
       {coldOnly !== undefined && (
         <p>
-          <b>No power:</b> if "{coldOnly.title}" is true, {coldOnly.at} carries {formatValue(coldOnly.volts, "V")}. Measure cold until that is
-          ruled out.
+          <b>No power:</b> if "{coldOnly.title}" is true, {coldOnly.at} carries {formatValue(coldOnly.volts, "V")}. Measure cold until that
+          is ruled out.
         </p>
       )}
       {next !== undefined && (

@@ -19,8 +19,8 @@ import {
 import { levelWords, whenWord } from "../view/words.ts";
 import { escapeMarkdown } from "./escapeMarkdown.ts";
 import { labelledText, listBlock, nested, tableBlock } from "./markdownBlocks.ts";
-import { markdownSuspects } from "./markdownSuspects.ts";
 import { findingHead, markdownFinding } from "./markdownFinding.ts";
+import { markdownSuspects } from "./markdownSuspects.ts";
 
 /** Blocks of each section, in Markdown; every renderer's order of sections is that of `sectionTitles`. */
 export const markdownSections: Readonly<Record<SectionKey, (sheet: Sheet) => readonly string[]>> = {

@@ -2,8 +2,8 @@ import type { SuspectReport } from "@underchassis/grading";
 import { groupWords, nextTable, suspectTable } from "../suspects/suspectTable.ts";
 import { beliefWords, placeWords, priorWords, verdictWords } from "../suspects/suspectWords.ts";
 import { formatValue } from "../view/formatValue.ts";
-import { commonReturn } from "../view/shortWords.ts";
 import type { Sheet } from "../view/sheet.ts";
+import { commonReturn } from "../view/shortWords.ts";
 import { escapeMarkdown } from "./escapeMarkdown.ts";
 import { listBlock, tableBlock } from "./markdownBlocks.ts";
 
@@ -25,18 +25,29 @@ export function markdownSuspects(sheet: Sheet): string[] {
           `Make sure: ${confirm}`,
         ]
           .filter(Boolean)
-          .map((line) => (line.startsWith("**Danger:**") ? `**Danger:**${escapeMarkdown(line.slice("**Danger:**".length))}` : escapeMarkdown(line))),
+          .map((line) =>
+            line.startsWith("**Danger:**") ? `**Danger:**${escapeMarkdown(line.slice("**Danger:**".length))}` : escapeMarkdown(line),
+          ),
         "",
       ),
       tableBlock(suspectTable(suspect, reference), ""),
     );
   }
   if (report.coldOnly !== undefined)
-    blocks.push(escapeMarkdown(`No power: if "${report.coldOnly.title}" is true, ${report.coldOnly.at} carries ${formatValue(report.coldOnly.volts, "V")}. Measure cold until that is ruled out.`));
+    blocks.push(
+      escapeMarkdown(
+        `No power: if "${report.coldOnly.title}" is true, ${report.coldOnly.at} carries ${formatValue(report.coldOnly.volts, "V")}. Measure cold until that is ruled out.`,
+      ),
+    );
   if (report.next !== undefined) {
     const { next } = report;
     blocks.push("### Measure next", escapeMarkdown(`${placeWords(next, reference)}: ${next.why}.`), tableBlock(nextTable(next), ""));
-    blocks.push(listBlock(next.cautions.map((id) => escapeMarkdown(sheet.cautionTitle(id))), ""));
+    blocks.push(
+      listBlock(
+        next.cautions.map((id) => escapeMarkdown(sheet.cautionTitle(id))),
+        "",
+      ),
+    );
   }
   return blocks;
 }

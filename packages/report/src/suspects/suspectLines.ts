@@ -19,16 +19,28 @@ export function suspectLines(report: SuspectReport, setting: Setting): string[] 
   const lines = wrapText(verdictWords(report), width);
   if (report.verdict !== "no-readings" && report.hypotheses > 0)
     lines.push(
-      ...wrapText(`Belief that nothing is wrong but tolerances: ${beliefWords(report.healthy)}; that it is none of these: ${beliefWords(report.noneOfThese)}.`, width),
+      ...wrapText(
+        `Belief that nothing is wrong but tolerances: ${beliefWords(report.healthy)}; that it is none of these: ${beliefWords(report.noneOfThese)}.`,
+        width,
+      ),
     );
   for (const suspect of report.suspects) lines.push("", ...entry(suspect, setting));
   if (report.unexplained.length > 0) {
-    const left = report.unexplained.map((reading) => `${placeWords(reading, reference)} reads ${valueWords(reading.quantity, reading.read)}`);
+    const left = report.unexplained.map(
+      (reading) => `${placeWords(reading, reference)} reads ${valueWords(reading.quantity, reading.read)}`,
+    );
     lines.push("", ...hang("Not explained: ", left.join("; "), width));
   }
   if (report.coldOnly !== undefined) {
     const { title, at, volts } = report.coldOnly;
-    lines.push("", ...hang("No power: ", `if "${title}" is true, ${at} carries ${formatValue(volts, "V")}. Measure cold until that is ruled out.`, width));
+    lines.push(
+      "",
+      ...hang(
+        "No power: ",
+        `if "${title}" is true, ${at} carries ${formatValue(volts, "V")}. Measure cold until that is ruled out.`,
+        width,
+      ),
+    );
   }
   if (report.next === undefined) return lines;
   const { next } = report;
@@ -45,7 +57,8 @@ function entry(suspect: Suspect, { reference, width, bold }: Setting): string[] 
   lines.push(...hang("   ", `Belief ${beliefWords(posterior)} (${priorWords(prior)} before the readings).`, width));
   if (group.length > 0) lines.push(...hang("   No reading tells it from: ", groupWords(group), width));
   lines.push(...textTable(suspectTable(suspect, reference), width - 3).map((line) => `   ${line}`));
-  if (hazard !== undefined) lines.push(...hang("   Danger: ", `if so, ${hazard.at} carries ${formatValue(hazard.volts, "V")}, which must not be there.`, width));
+  if (hazard !== undefined)
+    lines.push(...hang("   Danger: ", `if so, ${hazard.at} carries ${formatValue(hazard.volts, "V")}, which must not be there.`, width));
   lines.push(...hang("   Make sure: ", confirm, width));
   return lines;
 }

@@ -36,5 +36,8 @@ const NAMED = 4;
 /** What no reading tells from a suspect; empty when it stands alone. */
 export function groupWords(group: Suspect["group"]): string {
   const more = group.length > NAMED ? `; ${group.length - NAMED} more` : "";
-  return `${group.slice(0, NAMED).map(({ title }) => title).join("; ")}${more}`;
+  return `${group
+    .slice(0, NAMED)
+    .map(({ title }) => title)
+    .join("; ")}${more}`;
 }

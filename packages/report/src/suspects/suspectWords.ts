@@ -24,7 +24,10 @@ export const valueWords = (quantity: SuspectReading["quantity"], value: number |
   value === null ? "open" : formatValue(value, UNIT[quantity], digits);
 
 /** Where, what and when: `B+ DC, tubes-out`. */
-export function placeWords({ at, to, quantity, condition }: Pick<SuspectReading, "at" | "to" | "quantity" | "condition">, reference: string): string {
+export function placeWords(
+  { at, to, quantity, condition }: Pick<SuspectReading, "at" | "to" | "quantity" | "condition">,
+  reference: string,
+): string {
   const amps = quantity.endsWith("amps");
   return `${at}${to === reference || amps ? "" : ` to ${to}`} ${QUANTITY[quantity]}${quantity === "ohms" ? "" : `, ${condition}`}`;
 }

@@ -1,5 +1,5 @@
-import type { SuspectReport } from "@underchassis/grading";
 import type { Report } from "@underchassis/dataset";
+import type { SuspectReport } from "@underchassis/grading";
 import { suspectLines as linesOf } from "../suspects/suspectLines.ts";
 import { commonReturn } from "../view/shortWords.ts";
 import type { TextContext } from "./textContext.ts";

@@ -42,7 +42,7 @@ function resultOf(diagnostic: Diagnostic, used: readonly Rule[]): object {
     locations: [
       {
         physicalLocation: {
-          artifactLocation: { uri: encodeURI(file) },
+          artifactLocation: { uri: file.split("/").map(encodeURIComponent).join("/") },
           ...(line === undefined ? {} : { region: { startLine: line, startColumn: column, endLine, endColumn } }),
         },
       },

@@ -18,9 +18,12 @@ import { stillTubes, stirTubes } from "./tube-stir.ts";
 import type { Unknowns } from "./unknowns.ts";
 
 /** How changed networks are solved. */
-export interface ChangedOptions extends Pick<SteadyOptions, "hertz" | "islands"> {
+export interface ChangedOptions extends Pick<SteadyOptions, "hertz" | "islands" | "warmStart"> {
+  /** Steps of a period, raised to the next power of two or three times one; 48 unless it is said, 16 where the answer is to be coarse. */
+  stepsPerPeriod?: number;
   /**
-   * Fewer steps, for a first look at many changes: means within about 1 % (of a point's RMS volts) and RMS ripple within about 10 % of a full solution; highest
+   * Fewer steps, for a first look at many changes: means within about 1 % of a point's RMS volts, or 0.1 % of the highest
+   * in the network, and RMS ripple within about 10 % of a full solution; highest
    * and lowest values of a point within about a quarter of its swing. Figures of elements and waveforms are found by a march of their own.
    */
   coarse?: boolean;
@@ -41,7 +44,7 @@ export interface ChangedSolver {
 }
 
 const FINE_STEPS = 48;
-const COARSE_STEPS = 24;
+const COARSE_STEPS = 16;
 /** Steps of a coarse answer that has to be marched. */
 const FALLBACK_STEPS = 32;
 const FINE_TOLERANCE = 1e-5;
@@ -54,6 +57,7 @@ const FOLD_UPDATES = 4;
 const STIR_SHARE = { fine: 1e-3, coarse: 0.03 };
 const STIR_ROUNDS = 12;
 
+/** Steps of a period for sources of one frequency, or more when one is a harmonic of another. */
 function stepsFor(base: Network, least: number): number {
   let [lowest, highest] = [Number.POSITIVE_INFINITY, 0];
   for (const element of base.elements) {
@@ -62,7 +66,10 @@ function stepsFor(base: Network, least: number): number {
     highest = Math.max(highest, element.hertz!);
   }
   const ratio = highest > lowest ? Math.ceil(highest / lowest) : 1;
-  return least * 2 ** Math.ceil(Math.log2(ratio));
+  const wanted = least * ratio;
+  const binary = 2 ** Math.ceil(Math.log2(wanted));
+  // A transform takes a power of two, or three times one.
+  return 0.75 * binary >= wanted ? 0.75 * binary : binary;
 }
 
 /**
@@ -92,9 +99,9 @@ class Family implements ChangedSolver {
   private readonly weights: Float64Array;
 
   constructor(base: Network, options: ChangedOptions) {
-    const { coarse, ...plain } = options;
+    const { coarse, stepsPerPeriod, ...plain } = options;
     const scheme = coarse === true ? RADAU_SCHEME : MARCH_SCHEME;
-    const steps = stepsFor(base, coarse === true ? COARSE_STEPS : FINE_STEPS);
+    const steps = stepsFor(base, stepsPerPeriod ?? (coarse === true ? COARSE_STEPS : FINE_STEPS));
     this.options = options;
     this.steady = { ...plain, stepsPerPeriod: steps, tolerance: coarse === true ? COARSE_TOLERANCE : BASE_TOLERANCE };
     this.marched = solveSteady(base, this.steady) as SteadySolution;

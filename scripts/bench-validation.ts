@@ -1,0 +1,123 @@
+/**
+ * What validation costs: 5,000 template files, varied copies of the real ones, validated without circuits, against reading them, `JSON.parse` and
+ * the compiled schema alone, in the same process; and how the heap grows from 1,000 files to 5,000.
+ *
+ *     npx tsx --expose-gc scripts/bench-validation.ts [files]
+ */
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { argv, cpuUsage, memoryUsage } from "node:process";
+import type { FileSource } from "@underchassis/validation";
+import { diskSource, validateAll } from "@underchassis/validation";
+import { validate } from "../packages/validation/src/generated/validateStage.js";
+
+const COUNT = Number(argv[2] ?? 5000);
+const SMALL = Math.min(1000, COUNT);
+const ROUNDS = 3;
+/** What the design allows. */
+const MOST_TIMES = 3;
+
+const real = readdirSync("datasets/stages", { recursive: true, encoding: "utf8" })
+  .filter((name) => name.endsWith(".json"))
+  .map((name) => readFileSync(join("datasets/stages", name), "utf8"));
+
+/** A copy with an id, values and formulas of its own, so that nothing kept from one file serves the next. */
+function varied(index: number): { path: string; text: string } {
+  const text = real[index % real.length]!;
+  const { id, family } = JSON.parse(text) as { id: string; family: string };
+  const name = `${id}-${index}`;
+  const changed = text
+    .replace(`"id": "${id}"`, `"id": "${name}"`)
+    .replace(/"formula": "/g, `"formula": "0 * ${index + 1} + `)
+    .replace(/(\d+) V"/g, (_, volts: string) => `${Number(volts) + (index % 97) / 100} V"`);
+  return { path: `datasets/stages/${family}/${name}.json`, text: changed };
+}
+
+function seconds(work: () => void): number {
+  const start = cpuUsage();
+  work();
+  const { user, system } = cpuUsage(start);
+  return (user + system) / 1e6;
+}
+
+const heapMegabytes = (): number => memoryUsage().heapUsed / 1e6;
+
+/** The files of a folder, as many as wanted, telling the heap's peak as they are read. */
+function counted(source: FileSource, most: number, peak: { megabytes: number }): FileSource {
+  let reads = 0;
+  return {
+    *list() {
+      let stages = 0;
+      for (const entry of source.list()) {
+        if (entry.path.startsWith("datasets/stages/") && ++stages > most) continue;
+        yield entry;
+      }
+    },
+    read(path) {
+      // Garbage is collected first, so that what is counted is what is kept.
+      if (++reads % 500 === 0) {
+        globalThis.gc?.();
+        peak.megabytes = Math.max(peak.megabytes, heapMegabytes());
+      }
+      return source.read(path);
+    },
+  };
+}
+
+const root = mkdtempSync(join(tmpdir(), "underchassis-bench-"));
+try {
+  for (const folder of ["cautions", "failure-notes", "tubes"]) copy(`datasets/${folder}`);
+  for (const file of ["datasets/sources.csv", "datasets/manifest.json", "datasets/tables/diodes.csv"]) {
+    mkdirSync(join(root, file, ".."), { recursive: true });
+    writeFileSync(join(root, file), readFileSync(file));
+  }
+  for (let index = 0; index < COUNT; index++) {
+    const { path, text } = varied(index);
+    mkdirSync(join(root, path, ".."), { recursive: true });
+    writeFileSync(join(root, path), text);
+  }
+  const source = diskSource(root);
+  const plain = (): void => {
+    for (const { path } of source.list()) {
+      if (!path.startsWith("datasets/stages/")) continue;
+      if (!validate(JSON.parse(new TextDecoder().decode(source.read(path))))) throw new Error(`${path} breaks its schema`);
+    }
+  };
+  const parseOnly = seconds(plain);
+  const peaks = new Map<number, number>();
+  let found = 0;
+  const once = (files: number): number => {
+    globalThis.gc?.();
+    const peak = { megabytes: 0 };
+    const taken = seconds(() => {
+      found = validateAll(counted(source, files, peak)).diagnostics.filter(({ severity }) => severity === "error").length;
+    });
+    peaks.set(files, Math.max(peaks.get(files) ?? 0, peak.megabytes));
+    return taken;
+  };
+  once(SMALL);
+  const before = heapMegabytes();
+  const plainSeconds = Math.min(parseOnly, ...Array.from({ length: ROUNDS }, () => seconds(plain)));
+  const wholeSeconds = Math.min(...Array.from({ length: ROUNDS }, () => once(COUNT)));
+  const ratio = wholeSeconds / plainSeconds;
+  console.log(`${COUNT} template files, best of ${ROUNDS}, processor time`);
+  console.log(`read, JSON.parse, compiled schema   ${plainSeconds.toFixed(2)} s  ${((1e6 * plainSeconds) / COUNT).toFixed(0)} us a file`);
+  console.log(`validation, without circuits        ${wholeSeconds.toFixed(2)} s  ${((1e6 * wholeSeconds) / COUNT).toFixed(0)} us a file`);
+  console.log(`ratio                               ${ratio.toFixed(2)} (at most ${MOST_TIMES})`);
+  console.log(`errors found                        ${found}`);
+  console.log(
+    `heap kept, ${SMALL} files              ${(peaks.get(SMALL) ?? 0).toFixed(1)} MB (${before.toFixed(1)} MB with nothing under way)`,
+  );
+  console.log(
+    `heap kept, ${COUNT} files              ${(peaks.get(COUNT) ?? 0).toFixed(1)} MB${globalThis.gc === undefined ? " (run with --expose-gc for what is kept)" : ""}`,
+  );
+  process.exitCode = ratio > MOST_TIMES ? 1 : 0;
+} finally {
+  rmSync(root, { recursive: true });
+}
+
+function copy(folder: string): void {
+  mkdirSync(join(root, folder), { recursive: true });
+  for (const name of readdirSync(folder)) writeFileSync(join(root, folder, name), readFileSync(join(folder, name)));
+}
