@@ -18,7 +18,9 @@ const PERIODS = 1;
 const MOST_RUNS = 14;
 /** Runs without correction that a network gets to find its own way before its slopes are measured anew. */
 const FREE_PERIODS = 20;
+/** How often slopes are measured anew: for a network like one that is known, and for the first of its kind. */
 const ROUNDS = 2;
+const FIRST_ROUNDS = 4;
 /** A careful search's own run, and how little it may change the state in the end. */
 const LONG_PERIODS = 60;
 const STAYS = 2e-3;
@@ -127,7 +129,8 @@ export class Shooting {
     let x: Float64Array = Float64Array.from(this.names, (name) => from.values.get(name) ?? 0);
     this.points = from.points ?? new Map();
     let slopes = careful ? undefined : this.borrowed(from);
-    for (let round = 0; round < ROUNDS; round += 1) {
+    const rounds = from.slopes === undefined ? FIRST_ROUNDS : ROUNDS;
+    for (let round = 0; round < rounds; round += 1) {
       if (slopes === undefined || round > 0) {
         x = (await this.run(x, careful ? LONG_PERIODS : FREE_PERIODS)).end;
         const { end } = await this.run(x);
@@ -169,7 +172,7 @@ export class Shooting {
       if (distance < TOLERANCE && !polished) {
         // One step more: what is left is of second order, and a coupling capacitor's hundred volts no longer hide a grid's millivolts.
         polished = true;
-      } else if (distance < TOLERANCE) {
+      } else if (distance < 2 * TOLERANCE && polished) {
         const values = new Map(this.names.map((name, i) => [name, (x[i] ?? 0) + (step[i] ?? 0) * (size[i] ?? 1)]));
         const last = rowsOf(trace) - 1;
         const points = new Map([...exported.pointNodes].map(([point, node]) => [point, trace.get(`v(${node})`)?.[last] ?? 0]));

@@ -8,4 +8,5 @@ export type * from "./rule-of-thumb.ts";
 export type * from "./stage.ts";
 export type * from "./table.ts";
 export type * from "./tube.ts";
+export type * from "./validation.ts";
 export type * from "./worked-example.ts";

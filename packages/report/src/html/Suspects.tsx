@@ -31,7 +31,7 @@ function Bar({ deviation }: { deviation: number }) {
 function Entry({ suspect, reference }: { suspect: Suspect; reference: string }) {
   const { rank, title, second, posterior, prior, group, hazard, confirm, readings } = suspect;
   return (
-    <article>
+    <div class="suspect">
       <h3>
         {rank}. {title}
         {second !== undefined && <>, and {second.title}</>}
@@ -55,7 +55,7 @@ function Entry({ suspect, reference }: { suspect: Suspect; reference: string }) 
         table={suspectTable(suspect, reference)}
         cell={(column, text, row) => (column === "read against" ? <Bar deviation={readings[row]?.deviation ?? 0} /> : text)}
       />
-    </article>
+    </div>
   );
 }
 
@@ -78,7 +78,7 @@ export function Suspects({ sheet }: { sheet: Sheet }) {
         </p>
       )}
       {next !== undefined && (
-        <article>
+        <div class="suspect">
           <h3>Measure next</h3>
           <p>
             {placeWords(next, reference)}: {next.why}.
@@ -89,7 +89,7 @@ export function Suspects({ sheet }: { sheet: Sheet }) {
               <li key={id}>{sheet.cautionTitle(id)}</li>
             ))}
           </ul>
-        </article>
+        </div>
       )}
     </>
   );

@@ -79,9 +79,10 @@ describe("renderHtml", () => {
     for (const cell of named("td")) expect(cell.attributes.get("data-label")).toBeTruthy();
   });
 
-  it("draws a chart with words for every reading with a window", () => {
+  it("draws a chart with words for every reading with a window, and a bar for every reading of a suspect", () => {
     const charts = named("svg");
-    expect(charts).toHaveLength(fixtureReport.readings.filter((reading) => reading.verdict !== "not-computed").length);
+    const bars = fixtureReport.suspects?.suspects.flatMap(({ readings }) => readings).length ?? 0;
+    expect(charts).toHaveLength(fixtureReport.readings.filter((reading) => reading.verdict !== "not-computed").length + bars);
     expect(charts[0]?.attributes.get("aria-label")).toBe("measured 258\u00a0V, window 247\u00a0V to 281\u00a0V, within");
     for (const chart of charts) expect(chart.attributes.get("role")).toBe("img");
     expect(html).not.toContain("NaN");

@@ -6,7 +6,7 @@ import { placeWords, valueWords } from "./suspectWords.ts";
 /** A suspect's readings: what was read, what it predicts, what a sound chassis shows, and a bar. */
 export function suspectTable({ readings }: Pick<Suspect, "readings">, reference: string): WordTable {
   return {
-    head: ["reading", "read", "if so", "if sound", "read against", ""],
+    head: ["reading", "read", "if so", "if sound", "read against", "remark"],
     rows: readings.map((reading) => [
       placeWords(reading, reference),
       valueWords(reading.quantity, reading.read),

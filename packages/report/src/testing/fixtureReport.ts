@@ -2,6 +2,7 @@ import type { Report } from "@underchassis/dataset";
 import { fixtureFindings } from "./fixtureFindings.ts";
 import { fixtureReadings } from "./fixtureReadings.ts";
 import { fixtureStages } from "./fixtureStages.ts";
+import { fixtureSuspects } from "./fixtureSuspects.ts";
 
 /** A full-wave supply and an output stage with everything that a report can hold. For tests only. */
 export const fixtureReport: Report = {
@@ -63,6 +64,7 @@ export const fixtureReport: Report = {
   findings: fixtureFindings,
   stages: fixtureStages,
   readings: fixtureReadings,
+  suspects: fixtureSuspects,
   expected: [
     {
       point: "B+",

@@ -19,6 +19,8 @@ export interface RawFile {
   bytes: number;
   /** False when its bytes are no UTF-8. */
   utf8: boolean;
+  /** True when every character is ASCII, as in most files: nothing to look for beyond. */
+  ascii: boolean;
   /** As decoded, byte order mark included; "" when it was not read. */
   text: string;
   /** Without the byte order mark, with the starts of its lines. */

@@ -28,6 +28,7 @@ export function readRawFile(entry: FileEntry, bytes: Uint8Array | undefined): Ra
     link: entry.link,
     bytes: entry.bytes,
     utf8,
+    ascii: bytes !== undefined && utf8 && text.length === bytes.length,
     text,
     source: () => (source ??= sourceText(entry.path, text)),
     faults: () => (faults ??= readerFaults(file)),

@@ -12,6 +12,21 @@ export interface UnitFault {
 
 const BARE = new Set(["exp", "log", "log10"]);
 
+/** Whether a formula adds and compares only like things: a wrong unit inside makes every unit around it unknown. */
+export function unitsFit(node: Expression): boolean {
+  switch (node.kind) {
+    case "comparison":
+      return unitOf(node.left, node.right) !== undefined;
+    case "both":
+    case "either":
+      return unitsFit(node.left) && unitsFit(node.right);
+    case "not":
+      return unitsFit(node.of);
+    default:
+      return unitOf(node) !== undefined;
+  }
+}
+
 /** Where a formula adds, compares or takes the logarithm of unlike things; innermost first, and nothing about what only follows from that. */
 export function unitFaults(node: Expression): UnitFault[] {
   const inner = childrenOf(node).flatMap(unitFaults);

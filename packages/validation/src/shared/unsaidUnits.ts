@@ -29,15 +29,17 @@ const MOST = 6;
 export function rightWithUnsaidUnits(root: Expression, wanted: "truth" | "number", fits: (formula: Expression) => boolean): boolean {
   const numbers = numbersIn(root).filter((node) => !(wanted === "truth" ? isFactor(node.value) : isConstant(node.value)));
   if (numbers.length === 0 || numbers.length > MOST) return false;
-  const tries = (chosen: readonly Expression[]): boolean => {
-    const [first, ...others] = chosen;
-    if (first === undefined) return false;
-    return QUANTITIES.some((quantity) => {
-      const once = replaced(root, first, quantity);
-      return fits(once) || others.some((second) => QUANTITIES.some((other) => fits(replaced(once, second, other))));
-    });
-  };
-  return numbers.some((_, index) => tries(numbers.slice(index)));
+  const singles = numbers.flatMap((number) => QUANTITIES.map((quantity) => replaced(root, number, quantity)));
+  if (singles.some(fits)) return true;
+  return numbers.some((_, index) =>
+    numbers
+      .slice(index + 1)
+      .some((second) =>
+        singles
+          .slice(index * QUANTITIES.length, (index + 1) * QUANTITIES.length)
+          .some((once) => QUANTITIES.some((quantity) => fits(replaced(once, second, quantity)))),
+      ),
+  );
 }
 
 function numbersIn(node: Expression): Extract<Expression, { kind: "number" }>[] {

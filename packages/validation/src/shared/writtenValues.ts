@@ -46,8 +46,19 @@ const SETTING: Readonly<Record<string, Dimension>> = {
   ratio: "ratio",
 };
 
+const kept = new WeakMap<StageTemplate, readonly WrittenValue[]>();
+
 /** Every value of a template that is written as people write it. */
-export function writtenValues({ parts, typical, settings }: StageTemplate): WrittenValue[] {
+export function writtenValues(template: StageTemplate): readonly WrittenValue[] {
+  let values = kept.get(template);
+  if (values === undefined) {
+    values = gathered(template);
+    kept.set(template, values);
+  }
+  return values;
+}
+
+function gathered({ parts, typical, settings }: StageTemplate): WrittenValue[] {
   const values: WrittenValue[] = [];
   for (const [index, part] of parts.entries()) {
     const path = ["parts", index];

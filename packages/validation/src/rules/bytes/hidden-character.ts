@@ -14,8 +14,8 @@ export const hiddenCharacter: BytesRule = {
   why: "A reviewer would approve other text than the one that readers get.",
   bad: "U+202E before a figure",
   good: "the figure alone",
-  check({ text, source, utf8 }) {
-    if (!utf8 || text.search(HIDDEN) < 0) return [];
+  check({ text, source, utf8, ascii }) {
+    if (!utf8 || ascii || text.search(HIDDEN) < 0) return [];
     return matchComplaints(source().text, HIDDEN, (character) => ({
       message: `a character that cannot be seen: ${codePoint(character)}`,
       expected: "characters with a shape",

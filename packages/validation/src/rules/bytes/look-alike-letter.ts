@@ -21,8 +21,8 @@ export const lookAlikeLetter: BytesRule = {
   why: "An id with a foreign letter looks right and is found by nobody.",
   bad: '"id": "b-pl\u0443s"',
   good: '"id": "b-plus"',
-  check({ text, source, utf8 }) {
-    if (!utf8 || text.search(FOREIGN) < 0) return [];
+  check({ text, source, utf8, ascii }) {
+    if (!utf8 || ascii || text.search(FOREIGN) < 0) return [];
     return matchComplaints(source().text, FOREIGN, (letter) => ({
       message: `a letter of another script: ${codePoint(letter)}`,
       received: letter,

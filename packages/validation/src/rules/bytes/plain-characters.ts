@@ -42,8 +42,8 @@ export const plainCharacters: BytesRule = {
   why: "Two spellings of one micro sign are two different words to a search.",
   bad: '"typical": "20 \u00b5F"',
   good: '"typical": "20 uF"',
-  check({ text, source, utf8 }) {
-    if (!utf8 || text.search(OTHER) < 0) return [];
+  check({ text, source, utf8, ascii }) {
+    if (!utf8 || ascii || text.search(OTHER) < 0) return [];
     return matchComplaints(source().text, OTHER, (character) => ({
       message: `a character beyond ASCII: ${codePoint(character)}`,
       received: character,

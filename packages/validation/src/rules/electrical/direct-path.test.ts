@@ -1,45 +1,32 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { expect, it } from "vitest";
 import { grader } from "../../run/validateAll.ts";
-import { testRule } from "../../testing/ruleCase.ts";
-import { AT } from "../../testing/soundFiles.ts";
+import { validateFiles } from "../../run/validateFiles.ts";
+import { memorySource } from "../../testing/memorySource.ts";
 import { directPath } from "./direct-path.ts";
 
-testRule(
-  directPath,
-  {
-    fires: [
-      {
-        name: "a resistor between capacitors",
-        file: AT.stage,
-        change: [
-          ['"points": { "input"', '"points": { «"tail"»: "Behind the resistor.", "input"'],
-          ['"between": ["input", "b-plus"]', '"between": ["b-plus", "tail"]'],
-          [
-            '"kind": "resistor",\n      "between": ["b-plus", "return"],\n      "typical": "100 kohm 1 W",\n      "optional": true',
-            '"kind": "capacitor",\n      "between": ["tail", "return"],\n      "typical": "1 uF 250 V"',
-          ],
-          ['{ "id": "b-plus"', '{ "id": «"b-plus"»'],
-          [',\n      { "kind": "load", "between": ["b-plus", "return"], "value": "20 mA" }', ""],
-        ],
-        options: { electrical: true },
-      },
-    ],
-    passes: [
-      {
-        name: "the same with a load of ohms",
-        file: AT.stage,
-        change: [
-          ['"points": { "input"', '"points": { "tail": "Behind the resistor.", "input"'],
-          ['"between": ["input", "b-plus"]', '"between": ["b-plus", "tail"]'],
-          [
-            '"kind": "resistor",\n      "between": ["b-plus", "return"],\n      "typical": "100 kohm 1 W",\n      "optional": true',
-            '"kind": "capacitor",\n      "between": ["tail", "return"],\n      "typical": "1 uF 250 V"',
-          ],
-          ['{ "id": "b-plus"', '{ "id": "b-plus"'],
-          ['"value": "20 mA"', '"value": "1 Mohm"'],
-        ],
-        options: { electrical: true },
-      },
-    ],
-  },
-  grader,
+const read = (path: string): string => readFileSync(fileURLToPath(new URL(`../../../../../${path}`, import.meta.url)), "utf8");
+
+const STAGE = "datasets/stages/audio/output-single-ended.json";
+const stage = read(STAGE);
+const others = Object.fromEntries(
+  ["datasets/tubes/6v6gt.json", "datasets/sources.csv", "datasets/manifest.json"].map((path) => [path, read(path)]),
 );
+
+const found = (text: string) =>
+  validateFiles(memorySource({ ...others, [STAGE]: text }), { rules: [directPath], grader, electrical: true }).diagnostics;
+
+it("finds a grid that hangs on its coupling capacitor alone, at its name", () => {
+  const hanging = stage.replace(
+    /("role": "gridResistor",[^}]*?"kind": )"resistor"([^}]*?"typical": ")[^"]+/,
+    (_, kind: string, typical: string) => `${kind}"capacitor"${typical}0.001 uF 400 V`,
+  );
+  expect(hanging).not.toBe(stage);
+  const diagnostics = found(hanging);
+  expect(diagnostics.map(({ code, received }) => [code, received])).toContainEqual(["UC-702", "grid"]);
+  const grid = diagnostics.find(({ received }) => received === "grid");
+  expect(hanging.split("\n")[(grid?.line ?? 0) - 1]?.slice((grid?.column ?? 0) - 1, (grid?.endColumn ?? 0) - 1)).toBe('"grid"');
+});
+
+it("passes the stage as it is", () => expect(found(stage)).toEqual([]));

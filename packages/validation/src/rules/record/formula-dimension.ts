@@ -1,7 +1,8 @@
+import type { Expression } from "@underchassis/calc/expression";
 import type { RecordRule } from "../../model/rule.ts";
 import { formulaSpans } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
-import { unitFaults } from "../../shared/unitFaults.ts";
+import { type UnitFault, unitFaults, unitsFit } from "../../shared/unitFaults.ts";
 import { rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
 /** Only like things are added and compared. */
@@ -18,12 +19,24 @@ export const formulaDimension: RecordRule = {
   check: (record) =>
     formulasIn(record).flatMap(({ text, path, wanted, parsed }) => {
       if (!parsed.ok) return [];
+      const faults = faultsOf(parsed.expression, wanted);
+      if (faults.length === 0) return [];
       const spans = formulaSpans(text, parsed.expression);
-      const faults = unitFaults(parsed.expression);
-      if (faults.length === 0 || rightWithUnsaidUnits(parsed.expression, wanted, (formula) => unitFaults(formula).length === 0)) return [];
       return faults.map(({ node, ...fault }) => ({
         at: { path, within: spans?.(node) ?? { offset: 0, length: text.length } },
         ...fault,
       }));
     }),
 };
+
+/** Formulas recur from template to template; each is looked into once. */
+const known = new WeakMap<Expression, UnitFault[]>();
+
+function faultsOf(expression: Expression, wanted: "truth" | "number"): UnitFault[] {
+  let faults = known.get(expression);
+  if (faults === undefined) {
+    faults = unitsFit(expression) || rightWithUnsaidUnits(expression, wanted, unitsFit) ? [] : unitFaults(expression);
+    known.set(expression, faults);
+  }
+  return faults;
+}

@@ -8,13 +8,13 @@ testRule(formulaSyntax, {
     {
       name: "a function that there is not",
       file: AT.stage,
-      change: [["reservoir.ratedVolts >= reservoir.maxVolts", "reservoir.ratedVolts >= «sinh(1)»"]],
+      change: [["reservoir.ratedVolts >= reservoir.maxVolts", "reservoir.ratedVolts >= «sinh(1»)"]],
       says: "sinh",
     },
     {
       name: "behind escaped quote marks",
       file: AT.stage,
-      change: [['ripple(\\"b-plus\\") <= 0.01 * volts(\\"b-plus\\")', 'volts(\\"b-plus\\") >= «sinh(1)»']],
+      change: [['ripple(\\"b-plus\\") <= 0.01 * volts(\\"b-plus\\")', 'volts(\\"b-plus\\") >= «sinh(1»)']],
     },
     { name: "a sign too few", file: AT.stage, change: [["reservoir.ratedVolts >= reservoir.maxVolts", "reservoir.ratedVolts >«=»"]] },
   ],

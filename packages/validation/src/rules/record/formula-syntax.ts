@@ -1,4 +1,3 @@
-import type { FormulaError } from "@underchassis/calc/expression";
 import type { RecordRule } from "../../model/rule.ts";
 import type { Stretch } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
@@ -20,7 +19,7 @@ export const formulaSyntax: RecordRule = {
         ? []
         : [
             {
-              at: { path, within: placeOf(text, parsed.error) },
+              at: { path, within: pointable(text, parsed.error.at) },
               message: parsed.error.message.replace(/ \(char \d+\)$/, ""),
               received: parsed.error.received,
               expected:
@@ -30,14 +29,8 @@ export const formulaSyntax: RecordRule = {
     ),
 };
 
-/** Where the parser stopped, or the piece that is refused, if it stands there as written; else the whole formula. */
-function placeOf(text: string, { message, received }: FormulaError): Stretch {
-  const stopped = /\(char (\d+)\)$/.exec(message);
-  if (stopped !== null) {
-    const offset = Math.min(Number(stopped[1]) - 1, Math.max(0, text.length - 1));
-    return { offset, length: 1 };
-  }
-  const plain = text.indexOf(received);
-  if (plain >= 0 && received !== "") return { offset: plain, length: received.length };
-  return { offset: 0, length: text.length };
+/** At least one character, where the text has one there. */
+function pointable(text: string, { offset, length }: Stretch): Stretch {
+  const start = Math.max(0, Math.min(offset, text.length - 1));
+  return { offset: start, length: Math.min(Math.max(1, length), text.length - start) };
 }

@@ -2,7 +2,7 @@ import type { RecordRule } from "../../model/rule.ts";
 import { eachMatch } from "../../shared/eachMatch.ts";
 
 // Proper names of standards and of parts classes ("safety capacitor") describe; a promise is what is barred.
-const PROMISE = /\b(?:safe|safely|unsafe|harmless|risk-free|foolproof|no danger|not dangerous)\b/gi;
+const PROMISE = /\b(?:safe|safely|unsafe|risk-free|foolproof|no danger|not dangerous)\b/gi;
 
 /** No equipment is called safe. */
 export const wordingPromise: RecordRule = {

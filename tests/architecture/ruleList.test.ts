@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
-import { ruleFiles } from "../../../../scripts/generate/ruleListFile.ts";
-import { SCOPES } from "../model/rule.ts";
-import { allRules } from "./allRules.ts";
+import { SCOPES } from "../../packages/validation/src/model/rule.ts";
+import { allRules } from "../../packages/validation/src/rules/allRules.ts";
+import { ruleFiles } from "../../scripts/generate/ruleListFile.ts";
 
 /** First figures of a scope's codes. */
 const FIGURES: Readonly<Record<string, string>> = { bytes: "12", record: "34", file: "5", collection: "6", electrical: "7" };
