@@ -15,7 +15,7 @@ export type Report = Pick<
 >;
 
 /** Effort of a measurement: the leads lie on it, live, with ripple to be told from volts, a lead to be lifted. */
-export const COST: Readonly<Record<string, number>> = { ohms: 1, "dc-volts": 2, "ripple-volts": 4, "ac-volts": 4 };
+const COST: Readonly<Record<string, number>> = { ohms: 1, "dc-volts": 2, "ripple-volts": 4, "ac-volts": 4 };
 
 export interface Played {
   report: Report;
@@ -40,7 +40,7 @@ export interface PlaySetting {
   measurements: number;
 }
 
-export function readingOf(asked: Asked, value: number, index: number): Reading {
+function readingOf(asked: Asked, value: number, index: number): Reading {
   const accuracy = SHARE[asked.quantity as StoredQuantity] ?? 0.01;
   const meter = {
     id: "bench",
@@ -66,7 +66,7 @@ export function readingOf(asked: Asked, value: number, index: number): Reading {
 }
 
 /** The chassis' first readings as a meter shows them. */
-export function firstReadings({ file, play }: Pick<PlaySetting, "file" | "play">, stored: StoredReadings): Reading[] {
+function firstReadings({ file, play }: Pick<PlaySetting, "file" | "play">, stored: StoredReadings): Reading[] {
   const asked = [
     ...play.dc.map((at) => ({ at, to: file.reference, quantity: "dc-volts", condition: play.condition })),
     ...play.ripple.map((at) => ({ at, to: file.reference, quantity: "ripple-volts", condition: play.condition })),

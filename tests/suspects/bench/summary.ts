@@ -24,7 +24,7 @@ export interface Summary {
 const mean = (values: readonly number[]): number => (values.length === 0 ? Number.NaN : values.reduce((a, b) => a + b, 0) / values.length);
 
 /** Value below which `share` of the sorted values lie (nearest rank). */
-export function percentile(values: readonly number[], share: number): number {
+function percentile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
 }

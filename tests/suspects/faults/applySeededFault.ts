@@ -6,7 +6,7 @@ import { tubeFault } from "./tubeFaults.ts";
 import { shortedTurns, windingOpen } from "./windingFaults.ts";
 
 /** What is left of a part that has failed shorted, or of a blob of solder. common-practice. */
-export const SHORT_OHMS = 0.5;
+const SHORT_OHMS = 0.5;
 
 type Two = Extract<Element, { nodes: Pair }>;
 const isTwo = (element: Element): element is Two => "nodes" in element && Array.isArray(element.nodes);

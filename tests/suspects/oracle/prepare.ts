@@ -42,7 +42,7 @@ function withLosses(element: Element, hertz: number): Element[] {
 }
 
 /** Pairs of points between which direct current can flow through an element. */
-export function directPairs(element: Element): (readonly [string, string])[] {
+function directPairs(element: Element): (readonly [string, string])[] {
   switch (element.kind) {
     case "capacitor":
       return element.leakOhms === undefined ? [] : [element.nodes];

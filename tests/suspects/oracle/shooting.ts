@@ -13,7 +13,7 @@ import { firstGuess } from "./firstGuess.ts";
 import { solveDense } from "./matrix.ts";
 import { runPeriods } from "./quickRun.ts";
 
-export const TOLERANCE = 4e-4;
+const TOLERANCE = 4e-4;
 const PERIODS = 1;
 const MOST_RUNS = 14;
 /** Runs without correction that a network gets to find its own way before its slopes are measured anew. */

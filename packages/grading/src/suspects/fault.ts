@@ -42,8 +42,3 @@ export interface Fault {
   nominal?: number;
   parameter?: "ohms" | "farads" | "leakOhms" | "esrOhms" | "dcrOhms" | "emission" | "perveance" | "turns" | "rmsVolts" | "gridOhms";
 }
-
-/** The same fault of the same part, whatever its value. */
-export function faultKey({ kind, part, element, lead, to, with: other, value }: Fault): string {
-  return [kind, part, element, lead ?? "", to ?? "", other ?? "", value === undefined ? "" : value.toPrecision(4)].join("|");
-}

@@ -13,7 +13,7 @@ export function needsCloseReading(text: string, value: unknown): boolean {
 }
 
 /** Largest number that a datum may be; the reader of quantities draws the same line. */
-export const LARGEST_NUMBER = 1e15;
+const LARGEST_NUMBER = 1e15;
 
 function walk(value: unknown, depth: number, found: { names: number; odd: boolean }): void {
   if (typeof value === "number") {

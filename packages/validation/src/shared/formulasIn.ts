@@ -10,7 +10,7 @@ const known = new Map<string, Parsed>();
 const KEPT = 2000;
 
 /** Reads a formula, keeping what was read. */
-export function readFormula(text: string): Parsed {
+function readFormula(text: string): Parsed {
   const earlier = known.get(text);
   if (earlier !== undefined) return earlier;
   let parsed: Parsed;

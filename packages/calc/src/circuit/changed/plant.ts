@@ -15,7 +15,7 @@ export interface FoldedDevice extends PlacedDevice {
 }
 
 /** What elements add to a circuit's equations. */
-export interface Added {
+interface Added {
   stamps: Stamps;
   states: readonly StateSlot[];
   constant: readonly (readonly [row: number, value: number])[];
@@ -203,7 +203,7 @@ export function blockedFold(placed: PlacedDevice, volts: Float64Array): Float64A
 }
 
 /** Whether the currents of a device follow their tangent about the mean of its voltages throughout a period. */
-export function isQuiet(placed: PlacedDevice, volts: readonly Float64Array[], mean: Float64Array): boolean {
+function isQuiet(placed: PlacedDevice, volts: readonly Float64Array[], mean: Float64Array): boolean {
   const count = mean.length;
   const { amps, slopes } = tangent(placed, mean);
   const own = amps.reduce((most, value) => Math.max(most, Math.abs(value)), 0);

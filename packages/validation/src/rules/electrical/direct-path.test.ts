@@ -19,14 +19,14 @@ const found = (text: string) =>
 
 it("finds a grid that hangs on its coupling capacitor alone, at its name", () => {
   const hanging = stage.replace(
-    /("role": "gridResistor",[^}]*?"kind": )"resistor"([^}]*?"typical": ")[^"]+/,
+    /("role": "gridLeak",[^}]*?"kind": )"resistor"([^}]*?"typical": ")[^"]+/,
     (_, kind: string, typical: string) => `${kind}"capacitor"${typical}0.001 uF 400 V`,
   );
   expect(hanging).not.toBe(stage);
   const diagnostics = found(hanging);
-  expect(diagnostics.map(({ code, received }) => [code, received])).toContainEqual(["UC-702", "grid"]);
-  const grid = diagnostics.find(({ received }) => received === "grid");
-  expect(hanging.split("\n")[(grid?.line ?? 0) - 1]?.slice((grid?.column ?? 0) - 1, (grid?.endColumn ?? 0) - 1)).toBe('"grid"');
+  expect(diagnostics.map(({ code, received }) => [code, received])).toContainEqual(["UC-702", "coupled"]);
+  const grid = diagnostics.find(({ received }) => received === "coupled");
+  expect(hanging.split("\n")[(grid?.line ?? 0) - 1]?.slice((grid?.column ?? 0) - 1, (grid?.endColumn ?? 0) - 1)).toBe('"coupled"');
 });
 
 it("passes the stage as it is", () => expect(found(stage)).toEqual([]));
