@@ -17,6 +17,7 @@ export interface Score {
   groupTop1: boolean;
   groupTop3: boolean;
   groupTop10: boolean;
+  /** The leader and what cannot be told from it. */
   groupSize: number;
   posterior: number;
   verdict: Report["verdict"];
@@ -48,7 +49,10 @@ export function scoreCase(stored: Pick<StoredCase, "faults">, { report, measurem
     groupTop1: named && groupHits[0] === true,
     groupTop3: named && groupHits.slice(0, 3).includes(true),
     groupTop10: named && groupHits.slice(0, 10).includes(true),
-    groupSize: leader?.group.length ?? 0,
+    groupSize:
+      leader === undefined
+        ? 0
+        : new Set([leader.fault, ...leader.group.map(({ fault }) => fault)].map((fault) => JSON.stringify(fault))).size,
     posterior: leader?.posterior ?? 0,
     verdict,
     residual: verdict === "none-of-these" || leader?.second !== undefined || report.unexplained.length > 0,

@@ -24,7 +24,7 @@ const UNRATED_WATTS = 1;
 
 /** Above this nothing but insulation holds a point. */
 const INSULATION_OHMS = 1e8;
-/** Simulator and engine agree within this share of the volts; alternating volts count a fiftieth, and everything as a volt at least. */
+/** Simulator and engine agree within this share of the volts; alternating volts count a fiftieth, and everything as two volts at least. */
 const AGREES = 0.005;
 
 /** A chassis that does not live long enough to be measured. */
@@ -173,7 +173,7 @@ function differenceFromEngine(network: Network, { points }: SteadyReadings): num
       const engine = solution.points.get(point)?.meanVolts;
       return engine === undefined || ohms >= INSULATION_OHMS / 10
         ? 0
-        : Math.abs(engine - volts) / Math.max(1, Math.abs(volts), 0.02 * ripple);
+        : Math.abs(engine - volts) / Math.max(2, Math.abs(volts), 0.02 * ripple);
     });
     return Math.max(0, ...differences);
   } catch {

@@ -24,8 +24,8 @@ export function templateJob(template: StageTemplate, optional = false): Job {
     title: template.title,
     chassis: {
       era: 1950,
-      // Straight on the line with a rectifier of its own: heaters are in series, and with the tubes out nothing has power.
-      ...(parts.some((part) => part.kind === "ac-source" && isLine(part.between.map(pointOf))) &&
+      // At the line's own voltage, with a rectifier: no transformer stands between. Heaters are then in series, and dark with the tubes out.
+      ...(parts.some(({ kind, value }) => kind === "ac-source" && value === designVolts) &&
       template.parts.some(({ kind }) => kind === "rectifier")
         ? { isolation: "transformerless" as const }
         : {}),

@@ -33,7 +33,6 @@ import { sourceUsed } from "./collection/source-used.ts";
 import { tableList } from "./collection/table-list.ts";
 import { capacitorPolarity } from "./electrical/capacitor-polarity.ts";
 import { capacitorRating } from "./electrical/capacitor-rating.ts";
-import { directPath } from "./electrical/direct-path.ts";
 import { expectedFormula } from "./electrical/expected-formula.ts";
 import { expectedReading } from "./electrical/expected-reading.ts";
 import { jobGrade } from "./electrical/job-grade.ts";
@@ -118,7 +117,6 @@ export const allRules: readonly Rule[] = [
   tableList,
   capacitorPolarity,
   capacitorRating,
-  directPath,
   expectedFormula,
   expectedReading,
   jobGrade,
