@@ -1,4 +1,4 @@
-import type { Circuit, Stamps, StateSlot } from "../circuit.ts";
+import type { Circuit } from "../circuit.ts";
 import { elementPoints, isPresent } from "../element-points.ts";
 import type { Element } from "../network.ts";
 import type { SteadyInternals } from "../steady-solution.ts";
@@ -12,14 +12,6 @@ export interface FoldedDevice extends PlacedDevice {
   /** Solved for at every stage; the others are taken as linear about their means. */
   active: boolean;
   fold: Float64Array;
-}
-
-/** What elements add to a circuit's equations. */
-interface Added {
-  stamps: Stamps;
-  states: readonly StateSlot[];
-  constant: readonly (readonly [row: number, value: number])[];
-  sines: readonly (readonly [row: number, amplitude: number, hertz: number, phase: number])[];
 }
 
 /** Column of the inverse at all frequencies, for a unit between two rows. Rows behind the base's own answer only themselves. */
