@@ -1,6 +1,6 @@
 import type { Circuit } from "./circuit.ts";
 import { type Contribution, stampElement } from "./contribution.ts";
-import type { PortScratch } from "./devices/port-device.ts";
+import { portScratch } from "./devices/port-device.ts";
 import { thermistorKelvin } from "./element-figures.ts";
 import { solveFactored } from "./lu.ts";
 import type { Element } from "./network.ts";
@@ -140,15 +140,8 @@ function deviceSlopes(circuit: Circuit, waves: Waves, low: Contribution, high: C
     const other = low.devices[k]!;
     const at = circuit.portIndex.get(device.id)!;
     const count = device.ports.length;
-    const scratch = (): PortScratch => ({
-      volts: new Float64Array(count),
-      amps: new Float64Array(count),
-      slopes: new Float64Array(count * count),
-      width: count,
-      fluxSlopes: new Float64Array(count),
-    });
-    const a = scratch();
-    const b = scratch();
+    const a = portScratch(count);
+    const b = portScratch(count);
     const signals = device.ports.map(() => new Float64Array(trajectory.stages));
     for (let stage = 0; stage < trajectory.stages; stage++) {
       for (let j = 0; j < count; j++) {

@@ -1,5 +1,5 @@
 import type { Circuit } from "./circuit.ts";
-import type { PortScratch } from "./devices/port-device.ts";
+import { type PortScratch, portScratch } from "./devices/port-device.ts";
 import { factorizeSmall, solveSmall } from "./small-lu.ts";
 
 /** A port voltage is settled when Newton's last correction is below this many volts plus this share of it. */
@@ -42,13 +42,7 @@ export class PortNewton {
     const size = circuit.ports.length;
     this.circuit = circuit;
     this.size = size;
-    this.scratch = {
-      volts: new Float64Array(size),
-      amps: new Float64Array(size),
-      slopes: new Float64Array(size * size),
-      width: size,
-      fluxSlopes: new Float64Array(size),
-    };
+    this.scratch = portScratch(size);
     this.netAmps = new Float64Array(size);
     this.netSlopes = new Float64Array(size * size);
     this.jacobian = new Float64Array(size * size);

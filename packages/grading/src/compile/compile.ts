@@ -1,4 +1,4 @@
-import type { Element } from "@underchassis/calc";
+import { type Element, elementPoints } from "@underchassis/calc";
 import type { CompiledNetwork, Condition, ElementOrigin, Life, Part, PartState, Situation } from "../model/index.ts";
 import { LINE_DURING_READING, STACK_LEAK } from "../resolve/defaults.ts";
 import type { ChassisData } from "../resolve/resolveJob.ts";
@@ -74,7 +74,7 @@ export function compile(
   const { meter } = options;
   if (meter !== undefined)
     elements.push({ kind: "voltmeter", id: "meter", nodes: [wires.find(meter.from), wires.find(meter.to)], ohms: meter.ohms });
-  const touched = new Set(elements.flatMap(nodesOf));
+  const touched = new Set(elements.flatMap(elementPoints));
   const reference = wires.find(data.reference);
   return {
     network: { elements, reference },
@@ -112,7 +112,7 @@ function joinWires(data: ChassisData, all: readonly { part: Part; state: PartSta
 
 function addLine(data: ChassisData, sink: ElementSink, elements: Element[], lineVolts: number, uncertain: Uncertain[]): void {
   const [hot, neutral] = [sink.point(data.line.hot), sink.point(data.line.neutral)];
-  const reached = elements.some((element) => nodesOf(element).includes(hot));
+  const reached = elements.some((element) => elementPoints(element).includes(hot));
   if (!reached || lineVolts === 0) return;
   sink.add({ kind: "voltage-source", id: LINE, nodes: [hot, neutral], rmsVolts: lineVolts, hertz: data.line.hertz }, LINE);
   uncertain.push({ ref: { element: LINE, parameter: "rmsVolts" }, minus: LINE_DURING_READING, plus: LINE_DURING_READING, part: LINE });
@@ -125,9 +125,4 @@ function leak(elements: Element[], id: string, uncertain: Uncertain[]): void {
   if (element?.kind !== "capacitor") return;
   elements[index] = { ...element, leakOhms: 1 / (STACK_LEAK.ampsPerFaradVolt * element.farads) };
   uncertain.push({ ref: { element: id, parameter: "leakOhms" }, minus: STACK_LEAK.spread, plus: STACK_LEAK.spread, part: id });
-}
-
-function nodesOf(element: Element): string[] {
-  if (element.kind === "transformer") return element.windings.flatMap((winding) => [...winding.nodes]);
-  return Object.values(element.nodes);
 }

@@ -1,4 +1,4 @@
-import type { Element } from "@underchassis/calc";
+import { type Element, elementPoints } from "@underchassis/calc";
 import { poweredConditions } from "../checks/shared/stress.ts";
 import { LINE } from "../compile/compile.ts";
 import type { ChassisModel, Diagnostic } from "../model/index.ts";
@@ -19,7 +19,7 @@ export function networkTooLarge(model: ChassisModel): Diagnostic | undefined {
       const { elements } = model.compile({ life, condition: id, line: "actual" }).network;
       const onLine = elements.some((element) => element.id === LINE);
       const storing = elements.filter(({ kind }) => STORING.has(kind)).length;
-      const points = new Set(elements.flatMap(pointsOf)).size;
+      const points = new Set(elements.flatMap(elementPoints)).size;
       const most = onLine ? mostPoints(storing) : POINTS_WITHOUT_LINE;
       if (storing > LIMITS.storing) return problem(model, `${storing} capacitors and coils`, `at most ${LIMITS.storing}`, id);
       if (points > most) {
@@ -37,10 +37,6 @@ function mostPoints(storing: number): number {
 }
 
 const STORING: ReadonlySet<Element["kind"]> = new Set<Element["kind"]>(["capacitor", "inductor", "transformer"]);
-
-function pointsOf(element: Element): string[] {
-  return element.kind === "transformer" ? element.windings.flatMap(({ nodes }) => [...nodes]) : Object.values(element.nodes);
-}
 
 function problem(model: ChassisModel, received: string, expected: string, condition: string): Diagnostic {
   return {

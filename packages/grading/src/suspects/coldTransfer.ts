@@ -1,4 +1,4 @@
-import { type Network, resting } from "@underchassis/calc";
+import { elementPoints, type Network, resting } from "@underchassis/calc";
 import { invertSymmetric } from "./symmetric.ts";
 
 /** What holds a point to the reference when nothing else does: insulation, in ohms. */
@@ -10,10 +10,7 @@ export function pointIndex(network: Network): ReadonlyMap<string, number> {
   const add = (point: string) => {
     if (point !== network.reference && !index.has(point)) index.set(point, index.size);
   };
-  for (const element of network.elements) {
-    if (element.kind === "transformer") for (const { nodes } of element.windings) nodes.forEach(add);
-    else for (const point of Object.values(element.nodes) as string[]) add(point);
-  }
+  for (const point of network.elements.flatMap(elementPoints)) add(point);
   return index;
 }
 

@@ -1,4 +1,4 @@
-import type { Element } from "@underchassis/calc";
+import { type Element, elementPoints } from "@underchassis/calc";
 import type { ChassisModel, CompiledNetwork, Life, Part } from "../model/index.ts";
 import { exonerated } from "./exonerated.ts";
 import type { Family, Member, Single } from "./family.ts";
@@ -37,7 +37,7 @@ export function enumerateFaults(model: ChassisModel, life: Life, networks: reado
       seen.set(element.id, { element, part: model.parts.get(origin.part), id: origin.part });
     }
   }
-  const points = [...new Set(networks.flatMap(({ network }) => network.elements.flatMap(pointsOf)))];
+  const points = [...new Set(networks.flatMap(({ network }) => network.elements.flatMap(elementPoints)))];
   const reference = networks[0]?.network.reference ?? model.reference;
   for (const { element, part, id } of seen.values()) {
     const clear = part === undefined ? new Set<FaultKind>() : exonerated(part, life);
@@ -242,8 +242,4 @@ function bridges(out: Hypotheses, points: readonly string[], priors: Priors): vo
   for (const [index, part] of points.entries())
     for (const to of points.slice(index + 1))
       out.singles.push({ fault: { kind: "bridge", part, element: part, to }, prior: priors.bridge(points.length) / count });
-}
-
-function pointsOf(element: Element): string[] {
-  return element.kind === "transformer" ? element.windings.flatMap(({ nodes }) => [...nodes]) : (Object.values(element.nodes) as string[]);
 }

@@ -1,5 +1,7 @@
 import type { Conditions } from "../circuit.ts";
 import { compileNetwork } from "../compile.ts";
+import { portScratch } from "../devices/port-device.ts";
+import { elementPoints } from "../element-points.ts";
 import type { Trajectory } from "../march.ts";
 import { type Reduction, reduceCircuit, sourceBasis, sourceCount } from "../reduction.ts";
 import type { ElementFigures, PointFigures, Probe, SteadyState } from "../solution.ts";
@@ -84,7 +86,7 @@ export class ChangedSteady implements SteadyState {
       if (!points.has(name)) points.set(name, new LazyPoint(unknowns.mean(row), () => unknowns.wave(row), weights));
     };
     add(plant.circuit.network.reference);
-    for (const element of change.elements.values()) for (const point of pointsOf(element)) add(point);
+    for (const element of change.elements.values()) for (const point of elementPoints(element)) add(point);
     this.heldPoints = points;
     return points;
   }
@@ -138,11 +140,6 @@ export class ChangedSteady implements SteadyState {
   }
 }
 
-function pointsOf(element: NetworkChange["elements"] extends ReadonlyMap<string, infer E> ? E : never): readonly string[] {
-  if (element.kind === "transformer") return element.windings.flatMap(({ nodes }) => nodes);
-  return Array.isArray(element.nodes) ? (element.nodes as readonly string[]) : Object.values(element.nodes as Record<string, string>);
-}
-
 /** Lays a solved changed network out as a march would have left it. */
 function wholeOf({ plant, change, unknowns, conditions, ties, weights, iterations }: ChangedInternals): SteadySolution {
   const circuit = compileNetwork(change.network, conditions, ties, plant.circuit.hertz);
@@ -182,13 +179,7 @@ function wholeOf({ plant, change, unknowns, conditions, ties, weights, iteration
     const wave = unknowns.wave(rowOf(port.plus), rowOf(port.minus));
     for (let stage = 0; stage < stages; stage++) trajectory.portVolts[stage * ports + k] = wave[stage]!;
   });
-  const scratch = {
-    volts: new Float64Array(ports),
-    amps: new Float64Array(ports),
-    slopes: new Float64Array(ports * ports),
-    width: ports,
-    fluxSlopes: new Float64Array(ports),
-  };
+  const scratch = portScratch(ports);
   for (let stage = 0; stage < stages; stage++) {
     scratch.volts.set(trajectory.portVolts.subarray(stage * ports, (stage + 1) * ports));
     for (const device of circuit.devices) device.evaluate(scratch, circuit.portIndex.get(device.id)!);

@@ -1,4 +1,5 @@
 import type { Circuit } from "../circuit.ts";
+import { portScratch } from "../devices/port-device.ts";
 import { elementPoints, isPresent } from "../element-points.ts";
 import type { Element } from "../network.ts";
 import type { SteadyInternals } from "../steady-solution.ts";
@@ -174,14 +175,7 @@ export function addFold(sum: SparseSum, { plus, minus }: PlacedDevice, fold: Flo
 
 /** Currents of a device's ports in amperes and their slopes in siemens at given port voltages. */
 export function tangent({ device }: PlacedDevice, volts: Float64Array): { amps: Float64Array; slopes: Float64Array } {
-  const width = device.ports.length;
-  const scratch = {
-    volts,
-    amps: new Float64Array(width),
-    slopes: new Float64Array(width * width),
-    width,
-    fluxSlopes: new Float64Array(width),
-  };
+  const scratch = portScratch(device.ports.length, volts);
   device.evaluate(scratch, 0);
   return scratch;
 }

@@ -1,3 +1,4 @@
+import { portScratch } from "../devices/port-device.ts";
 import type { LinearResponse } from "./linear-response.ts";
 import type { FoldedDevice } from "./plant.ts";
 import { TubeMeans } from "./tube-means.ts";
@@ -122,13 +123,7 @@ export class PortSolver {
   private evaluate(volts: Float64Array): void {
     const { amps, slopes } = this;
     const stages = 2 * this.steps;
-    const scratch = {
-      volts: new Float64Array(1),
-      amps: new Float64Array(1),
-      slopes: new Float64Array(1),
-      width: 1,
-      fluxSlopes: new Float64Array(1),
-    };
+    const scratch = portScratch(1);
     for (const { device, at } of this.rectifiers) {
       const fold = device.fold[0]!;
       const curve = device.device;

@@ -1,3 +1,4 @@
+import { portScratch } from "../devices/port-device.ts";
 import { factorizeSmall, solveSmall } from "../small-lu.ts";
 import type { LinearResponse } from "./linear-response.ts";
 import type { FoldedDevice } from "./plant.ts";
@@ -31,13 +32,7 @@ export class TubeMeans {
     this.bases = new Float64Array(q);
     this.steep = new Float64Array(q * q);
     const width = this.tubes.reduce((most, { device }) => Math.max(most, device.plus.length), 0);
-    this.scratch = {
-      volts: new Float64Array(width),
-      amps: new Float64Array(width),
-      slopes: new Float64Array(width * width),
-      width,
-      fluxSlopes: new Float64Array(width),
-    };
+    this.scratch = portScratch(width);
   }
 
   /**

@@ -1,3 +1,4 @@
+import { portScratch } from "../devices/port-device.ts";
 import type { LinearResponse, PlacedPort, StirredPort } from "./linear-response.ts";
 import { tangent } from "./plant.ts";
 import type { Unknowns } from "./unknowns.ts";
@@ -43,13 +44,7 @@ export function stirTubes(linear: LinearResponse, unknowns: Unknowns, means: Flo
     const volts = placed.map(({ column }) => unknowns.wave(column.plus, column.minus));
     const beyond = placed.map(() => new Float64Array(stages));
     const still = tangent(device, means.slice(at, at + count)).amps.slice();
-    const scratch = {
-      volts: new Float64Array(count),
-      amps: new Float64Array(count),
-      slopes: new Float64Array(count * count),
-      width: count,
-      fluxSlopes: new Float64Array(count),
-    };
+    const scratch = portScratch(count);
     const sums = new Float64Array(count);
     const squares = new Float64Array(count);
     for (let stage = 0; stage < stages; stage++) {

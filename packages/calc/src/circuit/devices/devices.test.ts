@@ -4,7 +4,7 @@ import type { Element } from "../network.ts";
 import { junctionCurve } from "./diode.ts";
 import { makeDevice } from "./make-device.ts";
 import { type PentodePoint, pentodeCurrents } from "./pentode.ts";
-import type { PortDevice, PortScratch } from "./port-device.ts";
+import { type PortDevice, type PortScratch, portScratch } from "./port-device.ts";
 import { swingChokeDevice } from "./swing-choke.ts";
 import { type TriodePoint, triodePlate } from "./triode.ts";
 import { wrightOmega } from "./wright-omega.ts";
@@ -23,14 +23,7 @@ const pentode = (mu: number, ex: number, kg1: number, kg2: number, kp: number, k
 });
 
 function scratchFor(device: PortDevice, volts: number[]): PortScratch {
-  const width = device.ports.length;
-  return {
-    volts: Float64Array.from(volts),
-    amps: new Float64Array(width),
-    slopes: new Float64Array(width * width),
-    width,
-    fluxSlopes: new Float64Array(width),
-  };
+  return portScratch(device.ports.length, Float64Array.from(volts));
 }
 
 describe("wrightOmega", () => {

@@ -60,3 +60,12 @@ export function onePort(
     },
   };
 }
+
+/**
+ * Room for a device, or all devices of a circuit, with so many ports.
+ *
+ * @param volts port voltages in volts, used as they are; zero unless given
+ */
+export function portScratch(width: number, volts: Float64Array = new Float64Array(width)): PortScratch {
+  return { volts, amps: new Float64Array(width), slopes: new Float64Array(width * width), width, fluxSlopes: new Float64Array(width) };
+}
