@@ -1,7 +1,6 @@
-import type { ReportReadingLine } from "@underchassis/dataset";
+import { READING_UNIT, type ReportReadingLine } from "@underchassis/dataset";
 import type { ChassisModel, Prediction, Reading } from "../model/index.ts";
 import { tubeDistance } from "./tubeDistance.ts";
-import { UNIT_OF } from "./units.ts";
 
 /** A reading beyond this many standard deviations (and beyond the worst case) is far outside. */
 const FAR_SIGMAS = 4;
@@ -16,7 +15,7 @@ export function predictReading(model: ChassisModel, reading: Reading): Predictio
     ohms: reading.loadOhms,
     accuracy: reading.meter.accuracy,
   });
-  return prediction === undefined ? undefined : shown(prediction, LEAST_SHOWN[UNIT_OF[reading.quantity]] ?? 0);
+  return prediction === undefined ? undefined : shown(prediction, LEAST_SHOWN[READING_UNIT[reading.quantity]] ?? 0);
 }
 
 /** A window no narrower than a meter's last digit: a grid at 0 V reads 0 V. */
@@ -62,7 +61,7 @@ export function readingLines(model: ChassisModel): ReportReadingLine[] {
       at: reading.at,
       to: reading.to,
       quantity: reading.quantity,
-      unit: UNIT_OF[reading.quantity],
+      unit: READING_UNIT[reading.quantity],
       condition: reading.condition,
       life: reading.life,
       measured: finite(reading.value),

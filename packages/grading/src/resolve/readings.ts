@@ -1,16 +1,6 @@
-import type { Dimension } from "@underchassis/calc";
-import type { Meter, Reading, ReadingQuantity } from "../model/index.ts";
+import { type Meter, READING_DIMENSION, type Reading } from "../model/index.ts";
 import type { ResolveContext } from "./context.ts";
 import { DEFAULT_METER } from "./defaults.ts";
-
-const DIMENSION_OF: Record<ReadingQuantity, Dimension> = {
-  "dc-volts": "voltage",
-  "ac-volts": "voltage",
-  "ripple-volts": "voltage",
-  ohms: "resistance",
-  "dc-amps": "current",
-  "ac-amps": "current",
-};
 
 const OPEN = /^(open|ol|o\.l\.|infinite|infinity|inf|∞)$/i;
 
@@ -19,7 +9,7 @@ export function resolveReadings(context: ResolveContext, meters: ReadonlyMap<str
   const readings: Reading[] = [];
   for (const [index, written] of (context.job.job.readings ?? []).entries()) {
     const path = (key: string) => ["readings", index, key];
-    const dimension = DIMENSION_OF[written.quantity];
+    const dimension = READING_DIMENSION[written.quantity];
     const isOpen = written.quantity === "ohms" && OPEN.test(String(written.value).trim());
     const value = isOpen ? Number.POSITIVE_INFINITY : context.quantity(written.value, dimension, path("value"));
     const meter = meters.get(written.meter ?? "") ?? meters.get("");

@@ -1,22 +1,6 @@
-import type { Dimension } from "@underchassis/calc";
-import type { StageTemplate } from "@underchassis/dataset";
+import { SETTING_DIMENSION, type StageTemplate } from "@underchassis/dataset";
 import type { Path } from "../job/loadedJob.ts";
 import type { ResolveContext } from "./context.ts";
-
-type Unit = NonNullable<StageTemplate["settings"]>[string]["unit"];
-
-const DIMENSION: Readonly<Record<Unit, Dimension>> = {
-  V: "voltage",
-  A: "current",
-  ohm: "resistance",
-  F: "capacitance",
-  H: "inductance",
-  W: "power",
-  Hz: "frequency",
-  s: "time",
-  S: "conductance",
-  ratio: "ratio",
-};
 
 /**
  * What a stage works at, SI: the template's typical values, and the job's own where it gives any. A value that cannot be read is
@@ -31,7 +15,7 @@ export function stageSettings(
   return Object.fromEntries(
     Object.entries(template.settings ?? {}).flatMap(([name, { unit, typical }]): [string, number][] => {
       const own = Object.hasOwn(written, name) ? written[name] : undefined;
-      const value = context.quantity(own ?? typical, DIMENSION[unit], own === undefined ? path.slice(0, -1) : [...path, name]);
+      const value = context.quantity(own ?? typical, SETTING_DIMENSION[unit], own === undefined ? path.slice(0, -1) : [...path, name]);
       return value === undefined ? [] : [[name, value]];
     }),
   );

@@ -2,6 +2,7 @@ import { formatQuantity } from "@underchassis/calc";
 import type { Dataset, Job } from "@underchassis/dataset";
 import { parse } from "csv-parse/sync";
 import type { JobFiles } from "../job/loadedJob.ts";
+import { READING_DIMENSION } from "../model/index.ts";
 import { aloneJob } from "./aloneJob.ts";
 import type { WorkPart, WorkPoint, Worksheet } from "./worksheet.ts";
 
@@ -32,15 +33,6 @@ const PARTS_HEAD = [
   "note",
 ];
 const READINGS_HEAD = ["at", "to", "quantity", "condition", "life", "value", "meter", "note"];
-const UNITS = {
-  "dc-volts": "voltage",
-  "ac-volts": "voltage",
-  "ripple-volts": "voltage",
-  ohms: "resistance",
-  "dc-amps": "current",
-  "ac-amps": "current",
-} as const;
-
 /** Rows of a table as it lies beside the job, by the reader's names of its columns. */
 function rowsOf(text: string | undefined): Record<string, string>[] {
   if (text === undefined) return [];
@@ -86,7 +78,7 @@ export function partsForm(worksheet: Worksheet, files?: JobFiles): WorkTable {
 
 function windowWords({ low, high, quantity, title, source }: WorkPoint): string {
   if (low === undefined || high === undefined) return title ?? "";
-  const word = (value: number) => formatQuantity(value, UNITS[quantity]);
+  const word = (value: number) => formatQuantity(value, READING_DIMENSION[quantity]);
   return `${title === undefined ? "" : `${title}; `}expected ${word(low)} to ${word(high)} (${source})`;
 }
 

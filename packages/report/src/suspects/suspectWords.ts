@@ -1,14 +1,6 @@
 import type { SuspectReading, SuspectReport } from "@underchassis/grading";
 import { formatValue } from "../view/formatValue.ts";
-
-const UNIT: Readonly<Record<SuspectReading["quantity"], string>> = {
-  "dc-volts": "V",
-  "ac-volts": "V",
-  "ripple-volts": "V",
-  ohms: "ohm",
-  "dc-amps": "A",
-  "ac-amps": "A",
-};
+import { quantityUnit } from "../view/words.ts";
 
 const QUANTITY: Readonly<Record<SuspectReading["quantity"], string>> = {
   "dc-volts": "DC",
@@ -21,7 +13,7 @@ const QUANTITY: Readonly<Record<SuspectReading["quantity"], string>> = {
 
 /** A value in the unit of its quantity; null is an open circuit. */
 export const valueWords = (quantity: SuspectReading["quantity"], value: number | null, digits = 3): string =>
-  value === null ? "open" : formatValue(value, UNIT[quantity], digits);
+  value === null ? "open" : formatValue(value, quantityUnit(quantity), digits);
 
 /** Where, what and when: `B+ DC, tubes-out`. */
 export function placeWords(

@@ -1,4 +1,4 @@
-import type { Report, ReportFinding, ReportPartLine, ReportReadingLine } from "@underchassis/dataset";
+import { READING_UNIT, type Report, type ReportFinding, type ReportPartLine, type ReportReadingLine } from "@underchassis/dataset";
 
 export type Severity = ReportFinding["severity"];
 export type Level = Report["clearance"]["level"];
@@ -70,16 +70,6 @@ const quantityWords: Readonly<Record<string, string>> = {
   "ac-amps": "alternating current, RMS",
 };
 
-/** Base unit of a reading's quantity; "" for one that is not known here. */
-const quantityUnits: Readonly<Record<string, string>> = {
-  "dc-volts": "V",
-  "ac-volts": "V",
-  "ripple-volts": "V",
-  ohms: "ohm",
-  "dc-amps": "A",
-  "ac-amps": "A",
-};
-
 const own = (words: Readonly<Record<string, string>>, key: string): string | undefined =>
   Object.hasOwn(words, key) ? words[key] : undefined;
 
@@ -88,4 +78,4 @@ export const lifeWord = (life: string): string => own(lifeWords, life) ?? life;
 /** "DC voltage" for dc-volts; a quantity that is not known here is said as it stands. */
 export const quantityWord = (quantity: string): string => own(quantityWords, quantity) ?? quantity;
 /** Symbol of the SI unit in which readings of a quantity are kept. */
-export const quantityUnit = (quantity: string): string => own(quantityUnits, quantity) ?? "";
+export const quantityUnit = (quantity: string): string => own(READING_UNIT, quantity) ?? "";

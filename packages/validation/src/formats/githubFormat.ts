@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { ValidateResult } from "../run/validateFiles.ts";
 import { countWords } from "./countWords.ts";
+import { noteLines } from "./noteLines.ts";
 import { placeOf } from "./textFormat.ts";
 import { visible } from "./visible.ts";
 
@@ -30,18 +31,6 @@ function command({ severity, file, line, column, endLine, endColumn, code, messa
   ].flatMap(([name, value]) => (value === undefined ? [] : [`${name}=${property(String(value))}`]));
   const text = [message, ...noteLines(notes)].join("\n");
   return `::${severity} ${properties.join(",")}::${data(text)}`;
-}
-
-function noteLines({ received, expected, nearest, help, fix }: Partial<Diagnostic>): string[] {
-  return (
-    [
-      ["received", received],
-      ["expected", expected],
-      ["nearest", nearest],
-      ["help", help],
-      ["fix", fix],
-    ] as const
-  ).flatMap(([label, text]) => (text === undefined ? [] : [`${label}: ${visible(text)}`]));
 }
 
 const data = (text: string): string => text.replace(/%/g, "%25").replace(/\r/g, "%0D").replace(/\n/g, "%0A");

@@ -2,6 +2,7 @@ import { codeFrameColumns } from "@babel/code-frame";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { ValidateResult } from "../run/validateFiles.ts";
 import { countWords } from "./countWords.ts";
+import { noteLines } from "./noteLines.ts";
 import { visible } from "./visible.ts";
 
 /** Lines longer than this are cut before they are shown: a minified file has one line. */
@@ -20,18 +21,11 @@ export function textFormat(result: ValidateResult, { textOf, most, colour }: Tex
   const shown = result.diagnostics.slice(0, most);
   const paint = (code: string, text: string) => (colour ? `\u001b[${code}m${text}\u001b[39m\u001b[22m` : text);
   const blocks = shown.map((diagnostic) => {
-    const { severity, code, message, expected, received, nearest, help, fix } = diagnostic;
+    const { severity, code, message } = diagnostic;
     const head = `${paint(severity === "error" ? "31" : "33", severity)} ${code} ${paint("1", visible(placeOf(diagnostic)))}  ${visible(message)}`;
-    const notes = (
-      [
-        ["received", received],
-        ["expected", expected],
-        ["nearest", nearest],
-        ["help", help],
-        ["fix", fix],
-      ] as const
-    ).flatMap(([label, text]) => (text === undefined ? [] : [`  ${label}: ${visible(text)}`]));
-    return [head, ...frameOf(diagnostic, textOf(diagnostic.file), colour), ...notes, ""].join("\n");
+    return [head, ...frameOf(diagnostic, textOf(diagnostic.file), colour), ...noteLines(diagnostic).map((note) => `  ${note}`), ""].join(
+      "\n",
+    );
   });
   const hidden = result.diagnostics.length - shown.length + result.omitted;
   const rest = hidden > 0 ? [`${hidden} more not shown; --max-problems ${most + hidden} shows them`] : [];

@@ -30,12 +30,3 @@ export function outcomesOf({ model, stage }: SolvedVariant, { expected }: StageT
     return [{ index, quantity, low, high, simulated: prediction?.nominal, formula: typeof value === "number" ? value : undefined }];
   });
 }
-
-export const UNIT: Readonly<Record<string, string>> = {
-  "dc-volts": "V",
-  "ac-volts": "V",
-  "ripple-volts": "V",
-  ohms: "ohm",
-  "dc-amps": "A",
-  "ac-amps": "A",
-};

@@ -1,5 +1,5 @@
 import { type Dimension, type MarkedKind, parseMarking, parseQuantity, type ReadingProblem } from "@underchassis/calc";
-import type { StageTemplate } from "@underchassis/dataset";
+import { SETTING_DIMENSION, type StageTemplate } from "@underchassis/dataset";
 import type { Path } from "@underchassis/source-text";
 
 /** How a text must be readable: as a marking of a kind of part, or as one quantity. */
@@ -33,18 +33,8 @@ const SURROUND: Readonly<Record<string, ReadAs>> = {
   "ac-source": { quantity: "voltage" },
 };
 
-const SETTING: Readonly<Record<string, Dimension>> = {
-  V: "voltage",
-  A: "current",
-  ohm: "resistance",
-  F: "capacitance",
-  H: "inductance",
-  W: "power",
-  Hz: "frequency",
-  s: "time",
-  S: "conductance",
-  ratio: "ratio",
-};
+/** By name, since a record that breaks its schema may hold any. */
+const SETTING: Readonly<Record<string, Dimension>> = SETTING_DIMENSION;
 
 const kept = new WeakMap<StageTemplate, readonly WrittenValue[]>();
 

@@ -1,8 +1,9 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { ChassisModel, Check, Finding, Prediction, Reading } from "../../model/index.ts";
 import { figure } from "../shared/figure.ts";
 import { paperWindow } from "../shared/paperWindow.ts";
 import { joined } from "../shared/phrases.ts";
-import { asReading, keyOf, placeOf, READING_UNIT } from "../shared/readings.ts";
+import { asReading, keyOf, placeOf } from "../shared/readings.ts";
 import { report } from "../shared/report.ts";
 import { percent, volts } from "../shared/words.ts";
 

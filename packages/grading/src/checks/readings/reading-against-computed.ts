@@ -1,8 +1,9 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { ChassisModel, Check, Finding, Prediction, Reading } from "../../model/index.ts";
 import { predictCold } from "../shared/coldOhms.ts";
 import { figure } from "../shared/figure.ts";
 import { joined } from "../shared/phrases.ts";
-import { asReading, isSupplyPoint, type JudgedReading, placeOf, READING_UNIT, stagesAt, standingReadings } from "../shared/readings.ts";
+import { asReading, isSupplyPoint, type JudgedReading, placeOf, stagesAt, standingReadings } from "../shared/readings.ts";
 import { good, report } from "../shared/report.ts";
 import { ohms, percent } from "../shared/words.ts";
 

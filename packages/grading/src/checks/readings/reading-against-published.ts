@@ -1,7 +1,8 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { ChassisModel, Check, Finding } from "../../model/index.ts";
 import { figure } from "../shared/figure.ts";
 import { PAPER_SHARE, paperWindow } from "../shared/paperWindow.ts";
-import { asReading, type JudgedReading, placeOf, READING_UNIT, standingReadings } from "../shared/readings.ts";
+import { asReading, type JudgedReading, placeOf, standingReadings } from "../shared/readings.ts";
 import { good, report } from "../shared/report.ts";
 import { percent } from "../shared/words.ts";
 

@@ -1,6 +1,7 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { ChassisModel, Check, Finding } from "../../model/index.ts";
 import { figure } from "../shared/figure.ts";
-import { asReading, type JudgedReading, placeOf, READING_UNIT, standingReadings } from "../shared/readings.ts";
+import { asReading, type JudgedReading, placeOf, standingReadings } from "../shared/readings.ts";
 import { report } from "../shared/report.ts";
 import { ohms, percent } from "../shared/words.ts";
 

@@ -1,6 +1,7 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { ChassisModel, Check, Condition, Figure, Finding, Stage } from "../../model/index.ts";
 import { figure } from "../shared/figure.ts";
-import { asReading, READING_UNIT } from "../shared/readings.ts";
+import { asReading } from "../shared/readings.ts";
 import { report } from "../shared/report.ts";
 
 /** Order in which conditions are met at the bench. */

@@ -1,3 +1,4 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import { predictReading, type Verdict, verdictOf } from "../../grade/readingLines.ts";
 import type { ChassisModel, Life, Prediction, Reading, ReadingQuantity, Stage } from "../../model/index.ts";
 import { allIn, endsOf } from "./layout.ts";
@@ -45,15 +46,6 @@ export function latestReading(
   const all = model.readings.filter((reading) => keyOf(reading) === wanted);
   return all.findLast(({ life }) => life === "restored") ?? all.at(-1);
 }
-
-export const READING_UNIT: Readonly<Record<ReadingQuantity, string>> = {
-  "dc-volts": "V",
-  "ac-volts": "V",
-  "ripple-volts": "V",
-  ohms: "ohm",
-  "dc-amps": "A",
-  "ac-amps": "A",
-};
 
 const QUANTITY_WORDS: Readonly<Record<ReadingQuantity, string>> = {
   "dc-volts": "DC",

@@ -1,5 +1,6 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { Complaint, ElectricalRule } from "../../model/rule.ts";
-import { outcomesOf, UNIT } from "../../shared/expectedOutcomes.ts";
+import { outcomesOf } from "../../shared/expectedOutcomes.ts";
 import { shown, solvedVariants } from "../../shared/solvedVariants.ts";
 
 /**
@@ -33,7 +34,7 @@ export const expectedFormula: ElectricalRule = {
           const most = quantity === "ripple-volts" ? RIPPLE_RATIO : MEAN_RATIO;
           const ratio = formula / simulated;
           if (ratio < most && ratio > 1 / most) return [];
-          const unit = UNIT[quantity] ?? "";
+          const unit = READING_UNIT[quantity];
           return [
             {
               at,

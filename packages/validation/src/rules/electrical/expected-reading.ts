@@ -1,5 +1,6 @@
+import { READING_UNIT } from "@underchassis/dataset";
 import type { Complaint, ElectricalRule } from "../../model/rule.ts";
-import { outcomesOf, UNIT } from "../../shared/expectedOutcomes.ts";
+import { outcomesOf } from "../../shared/expectedOutcomes.ts";
 import { shown, solvedVariants } from "../../shared/solvedVariants.ts";
 
 /** Expected figures are what the simulation reads. */
@@ -18,7 +19,7 @@ export const expectedReading: ElectricalRule = {
       .filter(({ optional }) => !optional)
       .flatMap((variant) =>
         outcomesOf(variant, run.template).flatMap(({ index, quantity, low, high, simulated }): Complaint[] => {
-          const unit = UNIT[quantity] ?? "";
+          const unit = READING_UNIT[quantity];
           if (simulated === undefined)
             return [
               {

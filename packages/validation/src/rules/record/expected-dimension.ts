@@ -1,18 +1,12 @@
 import { type NumberExpression, unitOf } from "@underchassis/calc/expression";
+import { READING_UNIT } from "@underchassis/dataset";
 import type { RecordRule } from "../../model/rule.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
 import { unitWords } from "../../shared/unitFaults.ts";
 import { gives, rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
-/** Unit of what the meter shows. */
-const UNITS: Readonly<Record<string, string>> = {
-  "dc-volts": "V",
-  "ac-volts": "V",
-  "ripple-volts": "V",
-  ohms: "ohm",
-  "dc-amps": "A",
-  "ac-amps": "A",
-};
+/** By name, since a record that breaks its schema may hold any. */
+const UNITS: Readonly<Record<string, string>> = READING_UNIT;
 
 /** An expected figure's formula gives what its meter shows. */
 export const expectedDimension: RecordRule = {
