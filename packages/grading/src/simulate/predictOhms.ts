@@ -1,5 +1,6 @@
 import type { Network, ohmmeterSlopes as ohmmeterOf } from "@underchassis/calc";
 import type { CompiledNetwork, Prediction } from "../model/index.ts";
+import { isOhmic, restingId, withoutLeakage } from "./restingNetwork.ts";
 import { spreadOf } from "./spread.ts";
 
 /** Relative step of the differences; networks of resistors are smooth. */
@@ -28,7 +29,7 @@ export function predictOhms(
 ): Prediction | undefined {
   const [from, other] = [compiled.pointOf(at), compiled.pointOf(to)];
   if (from === undefined || other === undefined) return undefined;
-  const tight = withoutLeakage(compiled.network);
+  const tight = withoutLeakage(compiled.network, SHORT_OHMS);
   const reading = ohmmeter(tight, from, other, {});
   const nominal = reading.ohms;
   const leaking = ohmmeter(compiled.network, from, other, {}).ohms;
@@ -38,7 +39,7 @@ export function predictOhms(
   }
   const exact = reading.junctionsOn.length === 0 ? reading.slopes() : undefined;
   const slopes = compiled.uncertain.map(({ ref }) => {
-    if (exact !== undefined) return isOhmic(ref.parameter) ? (exact.get(resistanceOf(ref)) ?? 0) : 0;
+    if (exact !== undefined) return isOhmic(ref.parameter) ? (exact.get(restingId(ref)) ?? 0) : 0;
     const changed = withChange(tight, ref.element, ref.parameter);
     return changed === undefined ? 0 : (ohmmeter(changed, from, other, {}).ohms - nominal) / STEP;
   });
@@ -55,24 +56,6 @@ export function predictOhms(
     worstHigh: nominal + spread.worstUp + accuracy * nominal,
     contributors: spread.contributors,
   };
-}
-
-/** The network as it is at a volt: capacitors that merely leak do not conduct. */
-function withoutLeakage(network: Network): Network {
-  const elements = network.elements.map((element) => {
-    if (element.kind !== "capacitor" || element.leakOhms === undefined || element.leakOhms < SHORT_OHMS) return element;
-    const { leakOhms: _leak, ...tight } = element;
-    return tight;
-  });
-  return { ...network, elements };
-}
-
-const isOhmic = (parameter: string): boolean => /ohms$/i.test(parameter) && parameter !== "esrOhms";
-
-/** The resistance at rest that a parameter stands for: an element's own, a winding's, a diode's in reverse. */
-function resistanceOf({ element, parameter }: { element: string; parameter: string }): string {
-  if (parameter === "reverseOhms") return `${element} reverse`;
-  return parameter.endsWith(".ohms") ? `${element}.${parameter.slice(0, -".ohms".length)}` : element;
 }
 
 /** The network with one resistance raised by STEP; undefined when the parameter is no resistance. */
