@@ -1,7 +1,7 @@
-import type { Element } from "@underchassis/calc";
+import { lineSide } from "../checks/shared/lineSide.ts";
 import type { ChassisModel, CompiledNetwork, Life, Reading } from "../model/index.ts";
 import { DEFAULT_METER } from "../resolve/defaults.ts";
-import { type Observable, observableKey } from "./observable.ts";
+import { type Observable, observableKey, observableOf } from "./observable.ts";
 
 /** Most points that are offered for a measurement; the rest of a large chassis is left to the eye. */
 const MOST_POINTS = 60;
@@ -11,7 +11,7 @@ const MOST_POINTS = 60;
  * read before. Points of the line side are not among them.
  */
 export function candidateMeasurements(model: ChassisModel, life: Life, readings: readonly Reading[]): Observable[] {
-  const taken = new Set(readings.map((reading) => observableKey({ ...reading, meterOhms: 0 } as unknown as Observable)));
+  const taken = new Set(readings.map((reading) => observableKey(observableOf(reading))));
   const { inputOhms: meterOhms, accuracy } = DEFAULT_METER;
   const powered = [...new Set(readings.map(({ condition }) => condition))].filter((id) => model.conditions.get(id)?.powered === true);
   if (powered.length === 0) powered.push(model.conditions.has("operating") ? "operating" : "tubes-out");
@@ -24,13 +24,14 @@ export function candidateMeasurements(model: ChassisModel, life: Life, readings:
     out.push(observable);
   };
   const reference = model.reference;
-  for (const at of benchPoints(model, cold)) add({ quantity: "ohms", at, to: reference, condition: "cold", meterOhms, accuracy });
-  for (const [at, to] of endsOf(model, cold)) add({ quantity: "ohms", at, to, condition: "cold", meterOhms, accuracy });
+  const bench = benchPoints(model, cold, life);
+  for (const at of bench) add({ quantity: "ohms", at, to: reference, condition: "cold", meterOhms, accuracy });
+  for (const [at, to] of endsOf(cold, bench)) add({ quantity: "ohms", at, to, condition: "cold", meterOhms, accuracy });
   for (const condition of powered) {
     const lineVolts = readings.find((reading) => reading.condition === condition)?.lineVolts;
     const more = { to: reference, condition, meterOhms, accuracy, ...(lineVolts === undefined ? {} : { lineVolts }) };
     const compiled = model.compile({ life, condition, line: lineVolts ?? "actual" });
-    for (const at of benchPoints(model, compiled)) {
+    for (const at of benchPoints(model, compiled, life)) {
       add({ quantity: "dc-volts", at, ...more });
       add({ quantity: "ripple-volts", at, ...more, accuracy: 3 * accuracy });
     }
@@ -38,12 +39,10 @@ export function candidateMeasurements(model: ChassisModel, life: Life, readings:
   return out;
 }
 
-/** Points of the network beyond the line side, each under one of its names. */
-function benchPoints(model: ChassisModel, compiled: CompiledNetwork): string[] {
-  const line = lineSide(
-    compiled.network.elements,
-    new Set([model.line.hot, model.line.neutral].flatMap((point) => compiled.pointOf(point) ?? [])),
-  );
+/** Points of the network beyond the line's own conductors, each under one of its names. */
+function benchPoints(model: ChassisModel, compiled: CompiledNetwork, life: Life): string[] {
+  const { hot, neutral } = lineSide(model, life);
+  const line = new Set([...hot.keys(), ...neutral.keys()].map((point) => compiled.pointOf(point)));
   const reference = compiled.network.reference;
   const names = new Map<string, string>();
   for (const point of model.points.keys()) {
@@ -53,28 +52,9 @@ function benchPoints(model: ChassisModel, compiled: CompiledNetwork): string[] {
   return [...names.values()].slice(0, MOST_POINTS);
 }
 
-/** What direct current reaches from the line without a transformer in between; all of it in a set without one. */
-function lineSide(elements: readonly Element[], from: Set<string>): ReadonlySet<string> {
-  const reached = new Set(from);
-  for (let grew = true; grew; ) {
-    grew = false;
-    for (const element of elements) {
-      if (element.kind === "capacitor" || element.kind === "transformer") continue;
-      const points = Object.values(element.nodes) as string[];
-      if (points.length !== 2 || !points.some((point) => reached.has(point)) || points.every((point) => reached.has(point))) continue;
-      // A set without a transformer hangs on the line as a whole; its points are read with an isolating transformer.
-      if (element.kind !== "resistor" && element.kind !== "voltage-source" && element.kind !== "thermistor" && element.kind !== "filament")
-        continue;
-      for (const point of points) reached.add(point);
-      grew = true;
-    }
-  }
-  return reached;
-}
-
 /** Ends of two-lead parts that lie between two points of the chassis, neither of them the reference. */
-function endsOf(model: ChassisModel, compiled: CompiledNetwork): [string, string][] {
-  const bench = new Set(benchPoints(model, compiled).map((point) => compiled.pointOf(point)));
+function endsOf(compiled: CompiledNetwork, points: readonly string[]): [string, string][] {
+  const bench = new Set(points.map((point) => compiled.pointOf(point)));
   const pairs = new Map<string, [string, string]>();
   for (const element of compiled.network.elements) {
     const spans = element.kind === "transformer" ? element.windings.map(({ nodes }) => nodes) : [Object.values(element.nodes) as string[]];
