@@ -1,5 +1,5 @@
 import type { Element } from "@underchassis/calc";
-import type { FailureNote } from "@underchassis/dataset";
+import { faultWeights, type NotedPart } from "@underchassis/dataset";
 import type { ChassisModel, Part } from "../model/index.ts";
 import type { FaultKind } from "./fault.ts";
 
@@ -57,45 +57,30 @@ const TEMPER = 0.5;
 
 /** Priors of a chassis: the failure notes of the dataset where they speak of such a part and fault, else the odds above. */
 export function priorsOf(model: ChassisModel): Priors {
-  const notes = [...model.dataset.failureNotes.values()].filter(({ fault }) => fault !== undefined);
-  const handmade = model.assembly === "kit" || model.assembly === "home";
+  const notes = [...model.dataset.failureNotes.values()];
+  const kitBuilt = model.assembly === "kit" || model.assembly === "home";
   const weigh = (kind: FaultKind, weight: number) =>
     weight <= 0 ? 0 : weight ** TEMPER * (WIRING.has(kind) && model.assembly === "factory" ? FACTORY : 1);
+  const known = new Map<Part, ReturnType<typeof faultWeights>>();
+  const notedOf = (part: Part) => {
+    const noted = known.get(part) ?? faultWeights(notes, notedPart(part, model.era, kitBuilt));
+    known.set(part, noted);
+    return noted;
+  };
   return {
     of(kind, part, element) {
       const what = part === undefined ? "line" : CONTACTS.has(part.kind) ? "contact" : part.kind;
       const odds = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
       if (odds === 0) return 0;
-      const noted = notes
-        .filter((note) => speaksOf(note, kind, part, model.era))
-        .map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
-      return weigh(kind, noted.length > 0 ? Math.max(...noted) : odds * WEIGHT);
+      return weigh(kind, (part === undefined ? undefined : notedOf(part).get(kind)?.weight) ?? odds * WEIGHT);
     },
-    bridge() {
-      const noted = notes
-        .filter(({ fault }) => fault?.kind === "bridge")
-        .map(({ fault }) => (fault?.weight ?? 0) * (handmade ? (fault?.kitBuilt ?? 1) : 1));
-      // A bridge belongs to no part, so that it is as likely as all the leads of a few parts.
-      return weigh("bridge", Math.max(WEIGHT, ...noted));
-    },
+    // A bridge belongs to no part, so that it is as likely as all the leads of a few parts.
+    bridge: () => weigh("bridge", Math.max(WEIGHT, faultWeights(notes, { kind: "wire", kitBuilt }).get("bridge")?.weight ?? 0)),
   };
 }
 
-/** Whether a note is of this fault of such a part: its kind, and its role, duty or family where the note names some. */
-function speaksOf(note: FailureNote, kind: FaultKind, part: Part | undefined, era: number | undefined): boolean {
-  const { fault, partKind, roles = [], duties = [], families = [] } = note;
-  if (fault === undefined || fault.kind !== kind || part === undefined) return false;
-  const kinds: readonly string[] = fault.partKinds ?? (partKind === "wiring" || partKind === undefined ? [] : [partKind]);
-  if (kinds.length > 0 && !kinds.includes(part.kind)) return false;
-  if (era !== undefined && note.era !== undefined && (era < (note.era.from ?? era) || era > (note.era.to ?? era) + LASTING)) return false;
-  if (roles.length + duties.length + families.length === 0) return true;
-  const { marking } = part.lives.found;
-  return (
-    (part.role !== undefined && (roles as readonly string[]).includes(part.role)) ||
-    (part.duty !== undefined && (duties as readonly string[]).includes(part.duty)) ||
-    (marking?.dielectric !== undefined && (families as readonly string[]).includes(marking.dielectric))
-  );
+function notedPart(part: Part, era: number | undefined, kitBuilt: boolean): NotedPart {
+  const { dielectric } = part.lives.found.marking ?? {};
+  const { kind, role, duty } = part;
+  return { kind, role, duty, era, kitBuilt, ...(dielectric === undefined ? {} : { families: [dielectric] }) };
 }
-
-/** Parts of an era went on being fitted for so many years. */
-const LASTING = 10;
