@@ -54,7 +54,7 @@ function editElement(network: Network, element: Element, fault: Fault): Element[
     case "short":
       return isPair(element) ? [resistor(element.id, element.nodes, SHORT_OHMS)] : undefined;
     case "reversed":
-      return reversed(element, fault);
+      return reversed(element);
     case "exchanged": {
       const other = network.elements.find(({ id }) => id === fault.with);
       const taken = other === undefined ? undefined : takeValue(element, other);
@@ -79,12 +79,9 @@ function isPair(element: Element): element is PairElement {
   return "nodes" in element && Array.isArray(element.nodes);
 }
 
-/** A capacitor the wrong way round conducts; a rectifier or a battery changes its sign. */
-function reversed(element: Element, fault: Fault): Element[] | undefined {
-  if (!isPair(element)) return undefined;
-  if (element.kind === "capacitor") return [{ ...element, leakOhms: fault.value ?? SHORT_OHMS }];
-  const [a, b] = element.nodes;
-  return [{ ...element, nodes: [b, a] }];
+/** A rectifier or a battery the wrong way round. A capacitor the wrong way round is one that leaks, by the value of its family. */
+function reversed(element: Element): Element[] | undefined {
+  return isPair(element) ? [{ ...element, nodes: [element.nodes[1], element.nodes[0]] }] : undefined;
 }
 
 function electrodes(element: Element, fault: Fault): Element[] | undefined {
@@ -155,8 +152,6 @@ function editWinding(element: Element, id: string, fault: Fault, reference: stri
       return index === 0
         ? others.map((coil) => resistor(`${element.id}.${coil.id}`, coil.nodes, Math.max(coil.ohms, SHORT_OHMS)))
         : [{ ...element, windings: others }];
-    case "short":
-      return [element, resistor(`${element.id}.${id} short`, winding.nodes, SHORT_OHMS)];
     case "shorted-turns": {
       const share = fault.value ?? 0;
       const ring = `${element.id}.${id} turns`;
@@ -168,10 +163,6 @@ function editWinding(element: Element, id: string, fault: Fault, reference: stri
       const nodes: [string, string] = [winding.nodes[0], winding.nodes[1]];
       nodes[fault.lead === "0" ? 0 : 1] = fault.to;
       if (nodes[0] === nodes[1]) return undefined;
-      return [{ ...element, windings: element.windings.map((candidate) => (candidate === winding ? { ...winding, nodes } : candidate)) }];
-    }
-    case "reversed": {
-      const nodes: Pair = [winding.nodes[1], winding.nodes[0]];
       return [{ ...element, windings: element.windings.map((candidate) => (candidate === winding ? { ...winding, nodes } : candidate)) }];
     }
     default:

@@ -65,10 +65,10 @@ export function judgeDoubles(
     const predicted = solver.predict([judged.edit, second], wanted, { effort: "fine" });
     if (predicted === undefined) return [];
     const fit: Fit = likelihood.fit(predicted);
-    const prior = judged.prior * (BESIDE / Math.max(1, drifting.length));
-    // Half a unit of weight for a value that was fitted rather than integrated over.
-    const logWeight = judged.logWeight - judged.fit.logLikelihood + fit.logLikelihood + Math.log(BESIDE / Math.max(1, drifting.length)) - 1;
-    return [{ ...judged, second, prior, fit, logWeight, predicted: merged(judged.predicted, predicted) }];
+    const beside = BESIDE / drifting.length;
+    // A unit of weight less for a value that was fitted rather than integrated over.
+    const logWeight = judged.logWeight - judged.fit.logLikelihood + fit.logLikelihood + Math.log(beside) - 1;
+    return [{ ...judged, second, prior: judged.prior * beside, fit, logWeight, predicted: merged(judged.predicted, predicted) }];
   });
 }
 

@@ -40,5 +40,5 @@ export interface Fault {
   value?: number;
   /** Value that it should have. */
   nominal?: number;
-  parameter?: "ohms" | "farads" | "leakOhms" | "esrOhms" | "dcrOhms" | "emission" | "perveance" | "turns" | "rmsVolts" | "gridOhms";
+  parameter?: "ohms" | "farads" | "leakOhms" | "esrOhms" | "emission" | "turns" | "rmsVolts" | "gridOhms";
 }
