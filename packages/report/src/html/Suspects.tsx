@@ -68,6 +68,12 @@ export function Suspects({ sheet }: { sheet: Sheet }) {
   return (
     <>
       <p>{verdictWords(report)}</p>
+      {report.suspects.length > 0 && (
+        <p>
+          Bars: the suspect's prediction in the middle, two standard deviations to either side. Diamond: the reading, within. Cross: the
+          reading, outside; at the edge where it lies beyond four.
+        </p>
+      )}
       {report.suspects.map((suspect) => (
         <Entry suspect={suspect} reference={reference} key={suspect.rank} />
       ))}

@@ -24,6 +24,10 @@ export function suspectLines(report: SuspectReport, setting: Setting): string[] 
         width,
       ),
     );
+  if (report.suspects.length > 0)
+    lines.push(
+      ...wrapText("Bars: | the suspect's prediction, [ ] two standard deviations, * the reading, < > a reading beyond four.", width),
+    );
   for (const suspect of report.suspects) lines.push("", ...entry(suspect, setting));
   if (report.unexplained.length > 0) {
     const left = report.unexplained.map(

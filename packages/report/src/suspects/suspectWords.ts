@@ -45,7 +45,7 @@ export function verdictWords(report: SuspectReport): string {
     case "none-of-these":
       return `No single fault that the search knows explains these readings. ${looked} What follows comes nearest.`;
     case "suspects":
-      return looked;
+      return `${looked} How likely each is before the readings is judgement: failure notes, and memory where they are silent.`;
   }
 }
 
