@@ -103,7 +103,7 @@ function withoutStage(stage: WorkStage): WorkStage {
   };
 }
 
-function stageView(stage: WorkStage, conditions: Worksheet["conditions"]): StageView {
+function stageView(stage: WorkStage, conditions: Worksheet["conditions"], said: ReadonlySet<string>): StageView {
   return {
     id: stage.id,
     title:
@@ -111,7 +111,7 @@ function stageView(stage: WorkStage, conditions: Worksheet["conditions"]): Stage
         ? stage.title
         : `${stage.title} (${stage.id}, template ${stage.template})`,
     lead: stage.summary ?? "",
-    cautions: stage.cautions,
+    cautions: stage.cautions.map(({ id, title, text }) => ({ title, text: said.has(id) ? AGAIN : text })),
     parts: { head: PARTS_HEAD, rows: stage.parts.map(partRow) },
     methods: methodsOf(stage.parts),
     readings: conditions.flatMap(({ id, title, powered }) => {
@@ -124,9 +124,13 @@ function stageView(stage: WorkStage, conditions: Worksheet["conditions"]): Stage
   };
 }
 
+/** A caution that stands in full at the head of the sheet. */
+const AGAIN = "As said at the head of this sheet.";
+
 /** The sheet in words. */
 export function worksheetView(sheet: Worksheet): WorksheetView {
   const powered = sheet.conditions.some((condition) => condition.powered);
+  const said = new Set(sheet.cautions.map(({ id }) => id));
   const [parts, points] = [sheet.stages.flatMap((stage) => stage.parts), sheet.stages.flatMap((stage) => stage.points)];
   return {
     title: sheet.title,
@@ -140,7 +144,7 @@ export function worksheetView(sheet: Worksheet): WorksheetView {
     ],
     cautions: sheet.cautions,
     order: [...ORDER, ...(powered ? POWERED_ORDER : [])],
-    stages: sheet.stages.map((stage) => stageView(withoutStage(stage), sheet.conditions)),
+    stages: sheet.stages.map((stage) => stageView(withoutStage(stage), sheet.conditions, said)),
     notes:
       "Windows marked computed take in part tolerances, tube spread and a 10 Mohm meter; the others come from the source named. Where local codes or licensed practice say more, they rule.",
   };
