@@ -56,6 +56,8 @@ const FOLD_UPDATES = 4;
 /** Share of a tube's alternating current that may be left wrong. */
 const STIR_SHARE = { fine: 1e-3, coarse: 0.03 };
 const STIR_ROUNDS = 12;
+/** The same for a first look at a network whose tubes do not come to rest. */
+const UNRESTED_SHARE = 0.2;
 
 /** Steps of a period for sources of one frequency, or more when one is a harmonic of another. */
 function stepsFor(base: Network, least: number): number {
@@ -166,10 +168,9 @@ class Family implements ChangedSolver {
       const settled = this.settle(linear, volts, folds);
       if (settled === undefined) return undefined;
       passes += settled.passes;
-      if (settled.refolded) {
-        if (++updates > FOLD_UPDATES) return undefined;
-        continue;
-      }
+      if (settled.refolded && ++updates <= FOLD_UPDATES) continue;
+      // A first look takes a tube that nearly comes to rest as it is; a fine one is marched.
+      if (settled.refolded && !(this.options.coarse === true && settled.moved < UNRESTED_SHARE)) return undefined;
       const { unknowns } = settled;
       const strikes = this.tubeToStrike(change, unknowns, lit);
       if (strikes !== undefined) {
@@ -248,7 +249,7 @@ class Family implements ChangedSolver {
     linear: LinearResponse,
     volts: PortVolts,
     folds: Map<string, Float64Array>,
-  ): { unknowns: Unknowns; passes: number; refolded: boolean } | undefined {
+  ): { unknowns: Unknowns; passes: number; refolded: boolean; moved: number } | undefined {
     const coarse = this.options.coarse === true;
     const solver = new PortSolver(linear);
     let stir = stillTubes(linear);
@@ -259,13 +260,14 @@ class Family implements ChangedSolver {
       passes += found.passes;
       const unknowns = linear.settle(found.active, found.quiet, stir.ports);
       const next = stirTubes(linear, unknowns, volts.quiet, stir, coarse ? STIR_SHARE.coarse : STIR_SHARE.fine);
-      if (next.moved <= (coarse ? STIR_SHARE.coarse : STIR_SHARE.fine)) return { unknowns, passes, refolded: false };
+      if (next.moved <= (coarse ? STIR_SHARE.coarse : STIR_SHARE.fine)) return { unknowns, passes, refolded: false, moved: next.moved };
       if (round > 0 && next.moved > 0.5 * stir.moved) {
         linear.quiet.forEach(({ device, index }, at) => {
           if (index !== 0 || !next.restless.has(device.id)) return;
           folds.set(device.id, Float64Array.from(tangent(device, volts.quiet.slice(at, at + device.plus.length)).slopes));
         });
-        return next.restless.size > 0 ? { unknowns, passes, refolded: true } : undefined;
+        if (next.restless.size > 0) return { unknowns, passes, refolded: true, moved: next.moved };
+        return coarse && next.moved < UNRESTED_SHARE ? { unknowns, passes, refolded: false, moved: next.moved } : undefined;
       }
       stir = next;
     }

@@ -37,42 +37,47 @@ export class FrequencyFactors {
     this.rowOrder = new Int32Array(size);
     this.columnOrder = new Int32Array(size);
     this.factors = new Float64Array(2 * size * size * re.length);
-    this.regular = this.order(pencil, re[re.length >> 1]!) && this.factor(pencil, re, im);
+    this.regular = this.order(pencil, [re[0]!, re[re.length >> 1]!]) && this.factor(pencil, re, im);
   }
 
-  /** Chooses pivots at one frequency: few entries in their row and column, and not small against their column. */
-  private order(pencil: Pencil, s: number): boolean {
+  /**
+   * Chooses pivots that have few entries in their row and column and are not small against their column, neither near zero frequency, where
+   * capacitors vanish, nor in the middle.
+   */
+  private order(pencil: Pencil, frequencies: readonly number[]): boolean {
     const { size, conductances, stores } = pencil;
-    const a = new Float64Array(size * size);
-    const scale = new Float64Array(size);
-    for (let k = 0; k < a.length; k++) a[k] = conductances[k]! + s * stores[k]!;
-    for (let row = 0; row < size; row++) for (let c = 0; c < size; c++) scale[row] = Math.max(scale[row]!, Math.abs(a[row * size + c]!));
-    for (let row = 0; row < size; row++) for (let c = 0; c < size; c++) a[row * size + c] = a[row * size + c]! / (scale[row]! || 1);
+    const matrices = frequencies.map((s) => scaledRows(pencil, s));
     // A filled place stays filled whatever the frequency.
     const filled = new Uint8Array(size * size);
-    for (let k = 0; k < a.length; k++) filled[k] = conductances[k] !== 0 || stores[k] !== 0 ? 1 : 0;
+    for (let k = 0; k < filled.length; k++) filled[k] = conductances[k] !== 0 || stores[k] !== 0 ? 1 : 0;
     const rows = Array.from({ length: size }, (_, k) => k);
     const columns = Array.from({ length: size }, (_, k) => k);
     for (let k = 0; k < size; k++) {
       const rowCount = new Int32Array(size);
       const columnCount = new Int32Array(size);
-      const largest = new Float64Array(size);
+      const largest = matrices.map(() => new Float64Array(size));
       for (let i = k; i < size; i++) {
         for (let j = k; j < size; j++) {
           const at = rows[i]! * size + columns[j]!;
           if (filled[at] === 0) continue;
           rowCount[i]! += 1;
           columnCount[j]! += 1;
-          largest[j] = Math.max(largest[j]!, Math.abs(a[at]!));
+          for (const [m, a] of matrices.entries()) largest[m]![j] = Math.max(largest[m]![j]!, Math.abs(a[at]!));
         }
       }
       let best = Number.POSITIVE_INFINITY;
       let [row, column] = [-1, -1];
       for (let i = k; i < size; i++) {
         for (let j = k; j < size; j++) {
-          const value = Math.abs(a[rows[i]! * size + columns[j]!]!);
-          if (!(value > LEAST_PIVOT) || value < PIVOT_SHARE * largest[j]!) continue;
-          const cost = (rowCount[i]! - 1) * (columnCount[j]! - 1) - value * 1e-3;
+          const at = rows[i]! * size + columns[j]!;
+          if (filled[at] === 0) continue;
+          let least = Number.POSITIVE_INFINITY;
+          for (const [m, a] of matrices.entries()) {
+            const value = Math.abs(a[at]!);
+            least = Math.min(least, value > LEAST_PIVOT && value >= PIVOT_SHARE * largest[m]![j]! ? value : 0);
+          }
+          if (least === 0) continue;
+          const cost = (rowCount[i]! - 1) * (columnCount[j]! - 1) - least * 1e-3;
           if (cost < best) [best, row, column] = [cost, i, j];
         }
       }
@@ -80,16 +85,15 @@ export class FrequencyFactors {
       [rows[k], rows[row]] = [rows[row]!, rows[k]!];
       [columns[k], columns[column]] = [columns[column]!, columns[k]!];
       const pivotRow = rows[k]! * size;
-      const pivot = a[pivotRow + columns[k]!]!;
       for (let i = k + 1; i < size; i++) {
         const at = rows[i]! * size;
         if (filled[at + columns[k]!] === 0) continue;
-        const factor = a[at + columns[k]!]! / pivot;
-        for (let j = k + 1; j < size; j++) {
-          const from = pivotRow + columns[j]!;
-          if (filled[from] === 0) continue;
-          filled[at + columns[j]!] = 1;
-          a[at + columns[j]!] = a[at + columns[j]!]! - factor * a[from]!;
+        for (let j = k + 1; j < size; j++) if (filled[pivotRow + columns[j]!] !== 0) filled[at + columns[j]!] = 1;
+        for (const a of matrices) {
+          const factor = a[at + columns[k]!]! / a[pivotRow + columns[k]!]!;
+          for (let j = k + 1; j < size; j++) {
+            a[at + columns[j]!] = a[at + columns[j]!]! - factor * a[pivotRow + columns[j]!]!;
+          }
         }
       }
     }
@@ -214,4 +218,15 @@ export class FrequencyFactors {
     }
     return column;
   }
+}
+
+/** The matrix at one frequency, every row divided by its largest entry. */
+function scaledRows({ size, conductances, stores }: Pencil, s: number): Float64Array {
+  const a = Float64Array.from(conductances, (value, k) => value + s * stores[k]!);
+  for (let row = 0; row < size; row++) {
+    let scale = 0;
+    for (let k = row * size; k < (row + 1) * size; k++) scale = Math.max(scale, Math.abs(a[k]!));
+    for (let k = row * size; k < (row + 1) * size; k++) a[k] = a[k]! / (scale || 1);
+  }
+  return a;
 }

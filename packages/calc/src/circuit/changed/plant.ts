@@ -46,15 +46,14 @@ export class Plant {
   private readonly mutual = new Float64Array(KEPT_PAIRS * KEPT_PAIRS).fill(Number.NaN);
   private readonly pairs = new Map<number, PairColumn>();
 
-  /** @returns undefined for a base that is not of the kind served here: constant, with flux ports or restless tubes */
+  /** @returns undefined for a base that is not of the kind served here: constant, or with flux ports */
   static of(internals: SteadyInternals, scheme: StageScheme): Plant | undefined {
     const { circuit, plan } = internals;
     if (plan === undefined || circuit.fluxPorts.length > 0) return undefined;
     const steps = plan.levels.length;
     if (circuit.harmonics.some(({ order }) => 4 * order > steps)) return undefined;
     const plant = new Plant(internals, steps, scheme);
-    const restless = plant.devices.some(({ active, device }) => active && device.ports.length > 1);
-    return restless || !plant.factors.regular ? undefined : plant;
+    return plant.factors.regular ? plant : undefined;
   }
 
   private constructor(internals: SteadyInternals, steps: number, scheme: StageScheme) {
@@ -75,7 +74,8 @@ export class Plant {
       const slots = device.ports.map((_, k) => circuit.ports[at + k]!);
       const placed = { id: device.id, device, plus: slots.map(({ plus }) => plus), minus: slots.map(({ minus }) => minus) };
       const kind = circuit.elements.get(device.id)!.kind;
-      const active = RECTIFIERS.has(kind) || !isQuiet(placed, volts, mean);
+      // A tube with several ports is followed along its curves whatever it does; see `stirTubes`.
+      const active = RECTIFIERS.has(kind) || (device.ports.length === 1 && !isQuiet(placed, volts, mean));
       if (active) stages.set(device.id, volts);
       devices.push({ ...placed, active, fold: active ? blockedFold(placed, volts[0]!) : tangent(placed, mean).slopes });
     }

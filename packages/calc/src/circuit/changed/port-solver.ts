@@ -6,6 +6,12 @@ import { TubeMeans } from "./tube-means.ts";
 /** A rectifier of less slope than this, in siemens, is left out of a Newton step: what it does is still counted. */
 const LEAST_SLOPE = 1e-7;
 const PASSES = 40;
+/** Currents may be wrong by so many times the share of the voltages, and by so many amperes. */
+const AMPS_SHARE = 40;
+const LEAST_AMPS = 1e-9;
+/** Tubes that jump to and fro between bends of their curves go this share of the way from so many passes on. */
+const DAMPED_FROM = 8;
+const DAMPED_SHARE = 0.5;
 /** Factors serve again when the same stages conduct and the last step was smaller than this share of the source. */
 const REUSE_SHARE = 0.01;
 
@@ -84,7 +90,8 @@ export class PortSolver {
       this.respond(open, mean.open, mean.ohms, moved);
       let largest = 0;
       for (let k = 0; k < next.length; k++) {
-        const value = next[k]!;
+        // A tangent that asks a forward junction for current backwards asks it to block: down its exponential it would walk for long.
+        const value = amps[k]! < 0 && slopes[k]! > LEAST_SLOPE && volts.active[k]! > 0 && pass < PASSES / 2 ? Math.min(0, next[k]!) : next[k]!;
         const difference = Math.abs(value - volts.active[k]!);
         if (!(difference < Number.POSITIVE_INFINITY)) return undefined;
         if ((slopes[k]! > LEAST_SLOPE || value > 0) && difference > largest * scale) largest = difference / scale;
@@ -92,15 +99,35 @@ export class PortSolver {
       }
       before.set(volts.quiet);
       const quiet = this.tubes.follow(moved, volts.quiet);
+      const share = pass < DAMPED_FROM ? 1 : DAMPED_SHARE;
       for (let k = 0; k < before.length; k++) {
         const difference = Math.abs(volts.quiet[k]! - before[k]!);
+        if (share < 1) volts.quiet[k] = before[k]! + share * (volts.quiet[k]! - before[k]!);
         if (!(difference < Number.POSITIVE_INFINITY)) return undefined;
         largest = Math.max(largest, difference / (1 + Math.abs(before[k]!)));
       }
-      if (largest < tolerance) return { active: Float64Array.from(amps), quiet, passes: pass };
+      if (largest < tolerance) {
+        // A junction's volts hardly move while its current does: only where the curve gives the currents too is it a solution.
+        const active = Float64Array.from(amps);
+        this.evaluate(volts.active);
+        if (this.agrees(active, AMPS_SHARE * tolerance)) return { active, quiet, passes: pass };
+        this.factored = undefined;
+      }
       last = largest;
     }
     return undefined;
+  }
+
+  /** Whether currents lie within this share of the largest of what the curves give. */
+  private agrees(active: Float64Array, share: number): boolean {
+    const { amps } = this;
+    let most = 0;
+    let wrong = 0;
+    for (let k = 0; k < amps.length; k++) {
+      most = Math.max(most, Math.abs(amps[k]!));
+      wrong = Math.max(wrong, Math.abs(amps[k]! - active[k]!));
+    }
+    return wrong <= share * most + LEAST_AMPS;
   }
 
   private means(): Float64Array {
