@@ -2,6 +2,7 @@ export { type ChangedOptions, type ChangedSolver, changedSolver } from "./change
 export type { Complex } from "./complex-lu.ts";
 export { type DischargeOptions, type DischargeResult, discharge } from "./discharge.ts";
 export { elementPoints } from "./element-points.ts";
+export { type MeanResponse, meanResponse } from "./mean-response.ts";
 export * from "./network.ts";
 export { type OhmmeterOptions, type OhmmeterReading, type OhmmeterSlopes, ohmmeter, ohmmeterSlopes, resting } from "./ohmmeter.ts";
 export { type OhmsFamily, ohmsFamily } from "./ohms-family.ts";

@@ -35,8 +35,20 @@ export interface HotOhms {
   hotOhms: string;
 }
 
+/** A direct current put into a point, one ampere of it. */
+export interface PointAmpere {
+  into: string;
+}
+
+/** What may be changed along a solution. */
+export type Disturbance = ParameterRef | HotOhms | PointAmpere;
+
+/** The element that a disturbance belongs to. */
+export const elementOf = (reference: ParameterRef | HotOhms): string =>
+  "hotOhms" in reference ? reference.hotOhms : reference.element;
+
 function contributions(circuit: Circuit, reference: ParameterRef | HotOhms, waves: Waves): [low: Contribution, high: Contribution] {
-  const id = "hotOhms" in reference ? reference.hotOhms : reference.element;
+  const id = elementOf(reference);
   const element = circuit.elements.get(id);
   if (element === undefined) throw new CircuitError("bad-value", `there is no element ${id} here`, [], [id]);
   const at = (factor: number): Contribution => {
@@ -63,9 +75,10 @@ function contributions(circuit: Circuit, reference: ParameterRef | HotOhms, wave
 /**
  * Differentiates the stamps of one element with respect to the logarithm of a parameter, along a solution.
  *
- * @param reference a parameter, or the resistance of a self-heated element as such
+ * @param reference a parameter, the resistance of a self-heated element as such, or a direct current put into a point
  */
-export function injectionOf(circuit: Circuit, waves: Waves, reference: ParameterRef | HotOhms): Injection {
+export function injectionOf(circuit: Circuit, waves: Waves, reference: Disturbance): Injection {
+  if ("into" in reference) return pointInjection(circuit, waves, reference);
   const [low, high] = contributions(circuit, reference, waves);
   const { trajectory } = waves;
   const reduction = waves.reductions[0]!;
@@ -124,10 +137,21 @@ export function injectionOf(circuit: Circuit, waves: Waves, reference: Parameter
     solveFactored(reduction.lu, unit, response);
     rows.push({ signal, response });
   }
-  const id = "hotOhms" in reference ? reference.hotOhms : reference.element;
+  const id = elementOf(reference);
   const ohms = [low.resistances.get(id), high.resistances.get(id)];
   const resistanceShare = ohms[0] === undefined || ohms[1] === undefined || ohms[0] === 0 ? 0 : Math.log(ohms[1] / ohms[0]) * per;
   return { rows, ports: deviceSlopes(circuit, waves, low, high, per), drives: fluxDrives(circuit, waves, low, high, per), resistanceShare };
+}
+
+function pointInjection(circuit: Circuit, waves: Waves, { into }: PointAmpere): Injection {
+  const row = circuit.rowIndex.get(`point ${into}`);
+  if (row === undefined) throw new CircuitError("unknown-point", `there is no point ${into} here`, [into], []);
+  const unit = new Float64Array(circuit.size);
+  unit[row] = 1;
+  const response = new Float64Array(circuit.size);
+  solveFactored(waves.reductions[0]!.lu, unit, response);
+  const signal = new Float64Array(waves.trajectory.stages).fill(1);
+  return { rows: [{ signal, response }], ports: [], drives: [], resistanceShare: 0 };
 }
 
 /** Change of the port currents of a device at fixed port voltages. */

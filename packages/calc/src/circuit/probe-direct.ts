@@ -1,5 +1,5 @@
-import type { HotOhms, Injection } from "./injection.ts";
-import type { ParameterRef, Probe } from "./solution.ts";
+import { type Disturbance, elementOf, type Injection } from "./injection.ts";
+import type { Probe } from "./solution.ts";
 import type { Waves } from "./waves.ts";
 
 /**
@@ -9,12 +9,12 @@ import type { Waves } from "./waves.ts";
 export function directShare(
   waves: Waves,
   probe: Probe,
-  reference: ParameterRef | HotOhms,
+  reference: Disturbance,
   injection: Injection,
   gain: Float64Array,
 ): number {
-  if (!("element" in probe)) return 0;
-  const id = "hotOhms" in reference ? reference.hotOhms : reference.element;
+  if (!("element" in probe) || "into" in reference) return 0;
+  const id = elementOf(reference);
   if (probe.element !== id) return 0;
   const { circuit, trajectory } = waves;
   if (circuit.branchRows.has(id)) return 0;

@@ -1,4 +1,4 @@
-import { type HotOhms, type Injection, injectionOf } from "./injection.ts";
+import { type Disturbance, type Injection, injectionOf, type PointAmpere } from "./injection.ts";
 import { LinearPass, type Sums } from "./linear-pass.ts";
 import type { Network, Thermistor } from "./network.ts";
 import { PeriodicFactors } from "./periodic-factors.ts";
@@ -6,7 +6,7 @@ import { directShare } from "./probe-direct.ts";
 import { type Functional, probeFunctional, probeGain, probeWave } from "./probe-reading.ts";
 import { filamentOhms, thermistorSlope } from "./self-heating.ts";
 import { factorizeSmall, solveSmall } from "./small-lu.ts";
-import type { ParameterRef, Probe, Sensitivities, SteadyState } from "./solution.ts";
+import { CircuitError, type ParameterRef, type Probe, type Sensitivities, type SteadyState } from "./solution.ts";
 import { solveSteady } from "./steady.ts";
 import { SteadySolution } from "./steady-solution.ts";
 import { waveFigures } from "./wave-figures.ts";
@@ -92,12 +92,36 @@ export function sensitivities(
   steady?: SteadyState,
 ): Sensitivities {
   const solution = steady instanceof SteadySolution ? steady : (solveSteady(network) as SteadySolution);
+  return { probes, parameters, ...changesOf(solution, probes, parameters) };
+}
+
+/**
+ * Mean volts at every point for one ampere of direct current into every other, about a steady state.
+ *
+ * @returns ohms, row-major: [read at][put into]
+ * @throws CircuitError `unknown-point`; `bad-value` for a steady state that `solveSteady` has not made
+ */
+export function transferOhms(points: readonly string[], reference: string, steady: SteadyState): Float64Array {
+  if (!(steady instanceof SteadySolution)) throw new CircuitError("bad-value", "transfer resistances need a state of solveSteady", [], []);
+  const probes = points.map((point): Probe => ({ quantity: "dc-volts", from: point, to: reference }));
+  return changesOf(
+    steady,
+    probes,
+    points.map((into) => ({ into })),
+  ).matrix;
+}
+
+function changesOf(
+  solution: SteadySolution,
+  probes: readonly Probe[],
+  parameters: readonly (ParameterRef | PointAmpere)[],
+): Pick<Sensitivities, "values" | "matrix"> {
   const { waves } = solution;
   const { circuit } = solution.internals;
   const { trajectory } = waves;
   const hot = [...circuit.conditions.ohms.keys()];
   const hotProbes = hot.map((id): Probe => ({ quantity: "rms-amps", element: id }));
-  const references: (ParameterRef | HotOhms)[] = [...parameters, ...hot.map((id) => ({ hotOhms: id }))];
+  const references: Disturbance[] = [...parameters, ...hot.map((id) => ({ hotOhms: id }))];
   const injections = references.map((reference) => injectionOf(circuit, waves, reference));
   const pass = new LinearPass(circuit, waves, injections);
   const allProbes = [...probes, ...hotProbes];
@@ -131,7 +155,7 @@ export function sensitivities(
   probes.forEach((_, row) => {
     matrix.set(changes[row]!.subarray(0, parameters.length), row * parameters.length);
   });
-  return { probes, parameters, values: Float64Array.from(probes, (probe) => solution.read(probe)), matrix };
+  return { values: Float64Array.from(probes, (probe) => solution.read(probe)), matrix };
 }
 
 /** Shift of the stores at the start of the period for each parameter: (I - M)^-1 of what the period adds. */

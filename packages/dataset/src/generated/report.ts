@@ -343,6 +343,10 @@ export interface ReportFault {
   lead?: string;
   from?: string;
   to?: string;
+  /**
+   * Elements that fail with it: the other sections of a tube.
+   */
+  also?: string[];
   with?: string;
   /**
    * null: open.

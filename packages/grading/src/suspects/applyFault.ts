@@ -17,11 +17,21 @@ function windingOf(network: Network, id: string): { element: string; winding?: s
  * @returns undefined where the fault cannot be in this network: its part is not there in this condition
  */
 export function applyFault(network: Network, fault: Fault): Network | undefined {
+  if (fault.also === undefined) return applyOne(network, fault);
+  let changed: Network | undefined;
+  for (const element of [fault.element, ...fault.also]) changed = applyOne(changed ?? network, { ...fault, element }) ?? changed;
+  return changed;
+}
+
+function applyOne(network: Network, fault: Fault): Network | undefined {
   if (fault.kind === "bridge") {
     if (fault.to === undefined || fault.part === fault.to) return undefined;
     return {
       ...network,
-      elements: [...network.elements, resistor(`bridge ${fault.part} ${fault.to}`, [fault.part, fault.to], SHORT_OHMS)],
+      elements: [
+        ...network.elements,
+        resistor(`bridge ${fault.part} ${fault.to}`, [fault.part, fault.to], Math.max(fault.value ?? 0, SHORT_OHMS)),
+      ],
     };
   }
   const { element: id, winding } = windingOf(network, fault.element);
@@ -84,13 +94,14 @@ function reversed(element: Element): Element[] | undefined {
   return isPair(element) ? [{ ...element, nodes: [element.nodes[1], element.nodes[0]] }] : undefined;
 }
 
+/** A short of two electrodes, or of one and the heater at its live end. */
 function electrodes(element: Element, fault: Fault): Element[] | undefined {
   const nodes = element.kind === "transformer" ? {} : (element.nodes as unknown as Record<string, string>);
   const [first = "", second = ""] = (fault.lead ?? "").split("-");
   const [from, to] = [nodes[first] ?? fault.from, nodes[second] ?? fault.to];
   return from === undefined || to === undefined || from === to
     ? undefined
-    : [element, resistor(`${element.id} ${fault.lead}`, [from, to], SHORT_OHMS)];
+    : [element, resistor(`${element.id} ${fault.lead}`, [from, to], Math.max(fault.value ?? 0, SHORT_OHMS))];
 }
 
 function moved(element: Element, { lead, to }: Fault): Element[] | undefined {
@@ -153,10 +164,13 @@ function editWinding(element: Element, id: string, fault: Fault, reference: stri
         ? others.map((coil) => resistor(`${element.id}.${coil.id}`, coil.nodes, Math.max(coil.ohms, SHORT_OHMS)))
         : [{ ...element, windings: others }];
     case "shorted-turns": {
+      // The turns with their ends together are a winding of their own, limited by their own wire; the rest has fewer turns.
       const share = fault.value ?? 0;
       const ring = `${element.id}.${id} turns`;
       const turns: Winding = { id: `${id} turns`, nodes: [ring, reference], turns: winding.turns * share, ohms: winding.ohms * share };
-      return [{ ...element, windings: [...element.windings, turns] }, resistor(ring, [ring, reference], 1e-3)];
+      const rest: Winding = { ...winding, turns: winding.turns * (1 - share), ohms: winding.ohms * (1 - share) };
+      const windings = [...element.windings.map((candidate) => (candidate === winding ? rest : candidate)), turns];
+      return [{ ...element, windings }, resistor(ring, [ring, reference], 1e-3)];
     }
     case "moved-lead": {
       if (fault.to === undefined) return undefined;

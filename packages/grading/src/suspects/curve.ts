@@ -8,7 +8,6 @@ export class Curve {
   readonly #y: readonly Float64Array[];
   readonly #slopes: readonly Float64Array[];
   readonly #centre: number;
-  readonly #values: readonly number[];
 
   /**
    * @param values rising, in the unit of the part; 0 and Infinity allowed at the ends
@@ -17,7 +16,6 @@ export class Curve {
   constructor(values: readonly number[], rows: readonly Float64Array[]) {
     const finite = values.filter((value) => value > 0 && Number.isFinite(value));
     this.#centre = Math.exp(finite.reduce((sum, value) => sum + Math.log(value), 0) / Math.max(1, finite.length));
-    this.#values = values;
     this.#x = Float64Array.from(values, (value) => this.#abscissa(value));
     this.#y = rows;
     this.#slopes = tangents(this.#x, rows);
@@ -31,23 +29,6 @@ export class Curve {
   covers(value: number): boolean {
     const x = this.#abscissa(value);
     return x >= this.#x[0]! - 1e-9 && x <= this.#x[this.#x.length - 1]! + 1e-9;
-  }
-
-  /**
-   * The curve moved to go through what was simulated at one value: what the part changes is taken to be off by the same factor
-   * all along. Readings that the curve does not know are the simulated ones.
-   */
-  through(value: number, simulated: Float64Array, nominal: Float64Array): Curve {
-    const here = this.at(value);
-    const rows = this.#y.map((row) =>
-      row.map((y, i) => {
-        const [was, is, healthy] = [here[i]!, simulated[i]!, nominal[i]!];
-        if (Number.isNaN(was) || Number.isNaN(y)) return is;
-        const factor = Math.abs(was - healthy) > 0.01 * Math.abs(healthy) ? (is - healthy) / (was - healthy) : 1;
-        return factor > 0.2 && factor < 5 ? healthy + (y - healthy) * factor : y + is - was;
-      }),
-    );
-    return new Curve(this.#values, rows);
   }
 
   /** Readings at one value; outside the simulated values those of the nearest end. */

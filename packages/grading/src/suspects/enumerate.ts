@@ -6,6 +6,13 @@ import type { Fault, FaultKind } from "./fault.ts";
 import { misreadOhms } from "./misread.ts";
 import type { Priors } from "./priors.ts";
 
+/** An element that faults are looked for in. */
+interface Seen {
+  element: Element;
+  part: Part | undefined;
+  id: string;
+}
+
 export interface Hypotheses {
   singles: Single[];
   families: Family[];
@@ -18,8 +25,13 @@ const LEAK_NODES = [0.1, 100, 1e3, 3e3, 1e4, 3e4, 1e5, 3e5, 1e6, 5e6] as const;
 const ESR_NODES = [5, 30, 150, 1000] as const;
 const EMISSION_NODES = [0.1, 0.2, 0.35, 0.55, 0.8] as const;
 const GAS_NODES = [3e5, 1e6, 3e6, 1e7, 3e7] as const;
-const TURN_NODES = [0.003, 0.01, 0.03, 0.1] as const;
+const TURN_NODES = [0.005, 0.02, 0.06, 0.12, 0.2] as const;
+const BRIDGE_NODES = [0.1, 300, 1e3, 3e3, 1e4, 5e4] as const;
+const HEATER_LEAK_NODES = [1, 30, 100, 300, 1e3, 5e3] as const;
 const LINE_NODES = [0.5, 0.7, 0.85, 1.15, 1.35] as const;
+/** A bridge of solder, against one of charred board or dirt. common-practice, rough. */
+const SOLDER_OHMS = 0.1;
+const SOLDER_SHARE = 0.6;
 const CONTACT_NODES = [1, 10, 100, 1000, Number.POSITIVE_INFINITY] as const;
 
 /**
@@ -29,7 +41,7 @@ const CONTACT_NODES = [1, 10, 100, 1000, Number.POSITIVE_INFINITY] as const;
  */
 export function enumerateFaults(model: ChassisModel, life: Life, networks: readonly CompiledNetwork[], priors: Priors): Hypotheses {
   const out: Hypotheses = { singles: [], families: [] };
-  const seen = new Map<string, { element: Element; part: Part | undefined; id: string }>();
+  const seen = new Map<string, Seen>();
   for (const { network, origins } of networks) {
     for (const element of network.elements) {
       const origin = origins.get(element.id);
@@ -42,8 +54,9 @@ export function enumerateFaults(model: ChassisModel, life: Life, networks: reado
   for (const { element, part, id } of seen.values()) {
     const clear = part === undefined ? new Set<FaultKind>() : exonerated(part, life);
     const collect = new Collector(out, part, id, element, clear, priors);
-    ofElement(collect, element, part, points, reference);
+    ofElement(collect, element, part, points, reference, heaterPoint(id, networks));
   }
+  rectifierTubes(out, [...seen.values()], points, life, priors);
   exchanges(out, [...seen.values()], life, priors);
   bridges(out, points, priors);
   return out;
@@ -90,7 +103,14 @@ class Collector {
   }
 }
 
-function ofElement(collect: Collector, element: Element, part: Part | undefined, points: readonly string[], reference: string): void {
+function ofElement(
+  collect: Collector,
+  element: Element,
+  part: Part | undefined,
+  points: readonly string[],
+  reference: string,
+  heater: string | undefined,
+): void {
   const times = (nodes: readonly number[], value: number) => nodes.map((node) => node * value);
   switch (element.kind) {
     case "resistor":
@@ -121,7 +141,7 @@ function ofElement(collect: Collector, element: Element, part: Part | undefined,
         const id = `${element.id}.${winding.id}`;
         const share = 1 / element.windings.length;
         collect.single("open", { element: id }, share);
-        collect.family("turns", 0, TURN_NODES, [["shorted-turns", [0.003, 0.1], share]], "shorted-turns", { element: id });
+        collect.family("turns", 0, TURN_NODES, [["shorted-turns", [0.005, 0.2], share]], "shorted-turns", { element: id });
         for (const lead of ["0", "1"] as const) moves(collect, id, lead, winding.nodes[lead === "0" ? 0 : 1], winding.nodes, points, share);
       }
       return;
@@ -144,7 +164,7 @@ function ofElement(collect: Collector, element: Element, part: Part | undefined,
       collect.single("dead");
       collect.family("emission", 1, EMISSION_NODES, [["weak", [0.1, 0.75]]]);
       collect.family("gridOhms", Number.POSITIVE_INFINITY, GAS_NODES, [["gassy", [3e5, 3e7]]], "gassy");
-      shortsBetween(collect, element.kind === "pentode", reference);
+      shortsBetween(collect, element.kind === "pentode", heater ?? reference);
       break;
     case "voltage-source":
       if (element.rmsVolts !== undefined) {
@@ -191,10 +211,12 @@ function ofResistor(collect: Collector, ohms: number, part: Part | undefined): v
   );
 }
 
-function shortsBetween(collect: Collector, screened: boolean, reference: string): void {
+function shortsBetween(collect: Collector, screened: boolean, heater: string): void {
   const pairs = ["grid-cathode", ...(screened ? ["screen-grid", "plate-screen"] : ["plate-grid"])];
   for (const lead of pairs) collect.single("electrode-short", { lead }, 1 / (pairs.length + 1));
-  collect.single("electrode-short", { lead: "cathode-heater", to: reference }, 1 / (pairs.length + 1));
+  const share = 1 / (pairs.length + 1);
+  const more = { lead: "cathode-heater", to: heater };
+  collect.family("ohms", Number.POSITIVE_INFINITY, HEATER_LEAK_NODES, [["electrode-short", [1, 5e3], share]], "electrode-short", more);
 }
 
 function moves(
@@ -205,15 +227,50 @@ function moves(
   own: readonly string[],
   points: readonly string[],
   share = 1,
+  more: Partial<Fault> = {},
 ): void {
   const targets = points.filter((point) => point !== from && !(own.length === 2 && own.includes(point)));
-  for (const to of targets) collect.single("moved-lead", { element, lead, from, to }, share / targets.length);
+  for (const to of targets) collect.single("moved-lead", { element, lead, from, to, ...more }, share / targets.length);
+}
+
+/** The live end of a tube's heater in the networks. A tube of several units has one, under the bulb's own name. */
+function heaterPoint(part: string, networks: readonly CompiledNetwork[]): string | undefined {
+  for (const { network, origins } of networks)
+    for (const element of network.elements) {
+      const origin = origins.get(element.id);
+      if (origin?.aspect !== "heater" || origin.part !== part) continue;
+      return elementPoints(element).find((point) => point !== network.reference);
+    }
+  return undefined;
+}
+
+/** Sections of one rectifier tube fail together: no emission, or their common cathode's lead. */
+function rectifierTubes(out: Hypotheses, seen: readonly Seen[], points: readonly string[], life: Life, priors: Priors): void {
+  const tubes = new Map<string, { part: Part; sections: Extract<Element, { kind: "vacuum-diode" }>[] }>();
+  for (const { element, part } of seen) {
+    if (part === undefined || element.kind !== "vacuum-diode") continue;
+    const tube = tubes.get(part.id) ?? { part, sections: [] };
+    tube.sections.push(element);
+    tubes.set(part.id, tube);
+  }
+  for (const { part, sections } of tubes.values()) {
+    const [first, ...others] = sections;
+    if (first === undefined) continue;
+    const also = others.map(({ id }) => id);
+    const collect = new Collector(out, part, part.id, first, exonerated(part, life), priors);
+    const more = also.length === 0 ? {} : { also };
+    collect.single("dead", more);
+    if (also.length === 0) continue;
+    collect.family("emission", 1, EMISSION_NODES, [["weak", [0.1, 0.75]]], "value", more);
+    const [, cathode] = first.nodes;
+    if (sections.every(({ nodes }) => nodes[1] === cathode)) moves(collect, first.id, "1", cathode, first.nodes, points, 1, more);
+  }
 }
 
 /** Two parts of a kind that were put in each other's place. */
 function exchanges(
   out: Hypotheses,
-  seen: readonly { element: Element; part: Part | undefined; id: string }[],
+  seen: readonly Seen[],
   life: Life,
   priors: Priors,
 ): void {
@@ -239,7 +296,16 @@ function differ(one: Element, other: Element): boolean {
 
 function bridges(out: Hypotheses, points: readonly string[], priors: Priors): void {
   const count = (points.length * (points.length - 1)) / 2;
+  const prior = priors.bridge(points.length) / count;
   for (const [index, part] of points.entries())
     for (const to of points.slice(index + 1))
-      out.singles.push({ fault: { kind: "bridge", part, element: part, to }, prior: priors.bridge(points.length) / count });
+      out.families.push({
+        base: { part, element: part, to, parameter: "ohms" },
+        by: "bridge",
+        nodes: BRIDGE_NODES,
+        members: [
+          { kind: "bridge", at: SOLDER_OHMS, prior: prior * SOLDER_SHARE },
+          { kind: "bridge", at: [500, 5e4], prior: prior * (1 - SOLDER_SHARE) },
+        ],
+      });
 }

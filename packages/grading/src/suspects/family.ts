@@ -15,8 +15,8 @@ export interface Member {
 export interface Family {
   /** The fault without its value; its kind gives way to the member's. */
   base: Omit<Fault, "kind" | "value">;
-  /** How a value goes in: `value` sets the parameter, `gassy` and `shorted-turns` are edits of their own. */
-  by: "value" | "gassy" | "shorted-turns";
+  /** How a value goes in: `value` sets the parameter, the others are edits of their own. */
+  by: "value" | "gassy" | "shorted-turns" | "bridge" | "electrode-short";
   /** Values to simulate, rising; 0 and Infinity stand for a short and an open part. */
   nodes: readonly number[];
   members: readonly Member[];

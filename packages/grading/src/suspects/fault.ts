@@ -36,6 +36,8 @@ export interface Fault {
   to?: string;
   /** Exchanged: the other element. */
   with?: string;
+  /** Elements that fail with this one: the other sections of a rectifier tube. */
+  also?: readonly string[];
   /** Value that the part has, in the unit of `parameter`; a tube's emission as a share of new. */
   value?: number;
   /** Value that it should have. */

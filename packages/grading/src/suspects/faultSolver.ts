@@ -6,6 +6,9 @@ import type { Fault } from "./fault.ts";
 import { type Ground, probeOf, type Situation } from "./ground.ts";
 import { scaled } from "./observable.ts";
 
+type Effort = "near" | "coarse" | "fine";
+type Hopeless = (soFar: Float64Array) => boolean;
+
 /** Predicts what every observable of a chassis shows with one fault in it. */
 export class FaultSolver {
   readonly #ground: Ground;
@@ -38,8 +41,18 @@ export class FaultSolver {
   predict(
     faults: readonly Fault[],
     wanted: ReadonlySet<number>,
-    { effort = "coarse", hopeless = () => false }: { effort?: "coarse" | "fine"; hopeless?: (soFar: Float64Array) => boolean } = {},
+    { effort = "coarse", hopeless = () => false }: { effort?: "coarse" | "fine"; hopeless?: Hopeless } = {},
   ): Float64Array | undefined {
+    const found = this.#predict(faults, wanted, effort, hopeless);
+    return found === "far" ? undefined : found;
+  }
+
+  /** The same with few steps; `far` where the chassis without the fault is no help, so that it would take long. */
+  near(faults: readonly Fault[], wanted: ReadonlySet<number>, hopeless: Hopeless): Float64Array | "far" | undefined {
+    return this.#predict(faults, wanted, "near", hopeless);
+  }
+
+  #predict(faults: readonly Fault[], wanted: ReadonlySet<number>, effort: Effort, hopeless: Hopeless): Float64Array | "far" | undefined {
     const out = new Float64Array(this.#ground.observables.length).fill(Number.NaN);
     let begun = false;
     for (const situation of this.#inOrder) {
@@ -54,7 +67,7 @@ export class FaultSolver {
         continue;
       }
       try {
-        this.#read(situation, network, indices, out, effort);
+        if (!this.#read(situation, network, indices, out, effort)) return "far";
       } catch (error) {
         if (error instanceof CircuitError) return undefined;
         throw error;
@@ -63,7 +76,7 @@ export class FaultSolver {
     return out;
   }
 
-  #read(situation: Situation, network: Network, indices: readonly number[], out: Float64Array, effort: "coarse" | "fine"): void {
+  #read(situation: Situation, network: Network, indices: readonly number[], out: Float64Array, effort: Effort): boolean {
     const { observables, loading } = this.#ground;
     this.solved += 1;
     if (situation.steady === undefined) {
@@ -75,13 +88,16 @@ export class FaultSolver {
         const [from, other] = [situation.compiled.pointOf(at), situation.compiled.pointOf(to)];
         if (from !== undefined && other !== undefined) out[k] = scaled("ohms", ohmsOf(resting, index, transfer, from, other));
       }
-      return;
+      return true;
     }
-    const steady = this.#solver(situation, effort).solve(network);
+    const solver = this.#solver(situation, effort === "fine" ? "fine" : "coarse");
+    const steady = effort === "near" ? solver.near(network) : solver.solve(network);
+    if (steady === undefined) return false;
     for (const index of indices) {
       const probe = this.#probes[index];
       if (probe !== undefined) out[index] = read(steady, probe) * loading[index]!;
     }
+    return true;
   }
 
   #solver({ key, network }: Situation, effort: "coarse" | "fine"): ChangedSolver {

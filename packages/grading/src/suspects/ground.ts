@@ -24,9 +24,12 @@ export interface Ground {
   loading: Float64Array;
   /** Further doubt of a reading, one standard deviation on its scale: what a volt of an ohmmeter shows of a capacitor's leakage. */
   soft: Float64Array;
-  /** Row-major [observable][parameter]: change of the scaled reading for one standard deviation of each value. */
+  /**
+   * Row-major [observable][parameter]: change of the scaled reading for one standard deviation of each value. `offset` is the middle of the
+   * value's tolerance, in standard deviations from its nominal value: electrolytics are made too large rather than too small.
+   */
   slopes: Float64Array;
-  parameters: readonly { key: string; part: string; deviation: number }[];
+  parameters: readonly { key: string; part: string; deviation: number; offset: number }[];
   /** Largest direct voltage of the chassis: what "small" is measured against. */
   volts: number;
 }
@@ -58,7 +61,7 @@ export function lay(
       const name = parameterKey(ref.element, ref.parameter, part === "line" ? key : "");
       if (keys.has(name)) continue;
       keys.set(name, parameters.length);
-      parameters.push({ key: name, part, deviation: (minus + plus) / 2 / Math.sqrt(3) });
+      parameters.push({ key: name, part, deviation: (minus + plus) / 2 / Math.sqrt(3), offset: (Math.sqrt(3) * (plus - minus)) / (plus + minus) });
     }
   }
   const width = parameters.length;

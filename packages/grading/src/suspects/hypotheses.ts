@@ -47,22 +47,41 @@ const SCREEN_MARGIN = 14;
 const SCREEN_MOST = 160;
 /** A hypothesis that falls behind by so much on part of the readings is not followed further: two slips would not save it. */
 const HOPELESS = 25;
+/** A hypothesis explains the readings that leaves none further off than so many deviations; where one does, long simulations are spared. */
+const EXPLAINED = 3;
+/** Faults at most that only a simulation tells of and that are simulated all the same; the others come last. */
+const UNSCREENED_MOST = 600;
+/** Long simulations at most. */
+const FAR_MOST = 120;
+/** Values in ohms that a bridge is simulated with where the first look says nothing of it. */
+const BRIDGE_NODES = [0.1, 1e3, 1e4] as const;
 /** Readings that change by less than this share of a deviation do not show the fault. */
 const UNSEEN = 0.1;
+/** Simulations that a range is traced with beyond the first ones, and how close in the logarithm two values are the same. */
+const MOST_TRACES = 4;
+const SAME_VALUE = 0.05;
 
-/** A look at every hypothesis: all that are matters of resistance on the linearised chassis, then those in play by simulation. */
+/**
+ * A look at every hypothesis: all that are matters of resistance on the linearised chassis, then those in play by simulation. What only a
+ * long simulation would tell comes last, and only where nothing else explains the readings.
+ */
 export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { judged: Judged[]; complete: boolean } {
   const judge = new Judge(bench);
-  const looked: { logWeight: number; run: () => Judged[]; fallback: Judged[] }[] = [];
+  const looked: Looked[] = [];
   for (const single of singles) looked.push(judge.lookAtSingle(single.fault, single.prior));
   for (const family of families) looked.push(...judge.lookAtFamily(family));
-  looked.sort((a, b) => b.logWeight - a.logWeight);
+  looked.sort((a, b) => (a.logWeight === b.logWeight ? b.prior - a.prior : b.logWeight - a.logWeight));
   const best = looked.find(({ logWeight }) => Number.isFinite(logWeight))?.logWeight ?? 0;
   const judged: Judged[] = [];
   let followed = 0;
+  let unseen = 0;
   let late = false;
-  for (const { logWeight, run, fallback } of looked) {
+  for (const { logWeight, run, fallback, puttingOff } of looked) {
     const screened = Number.isFinite(logWeight);
+    if (!screened && ++unseen > UNSCREENED_MOST) {
+      judge.far.push(...puttingOff);
+      continue;
+    }
     if (late || (screened && (logWeight < best - SCREEN_MARGIN || followed >= SCREEN_MOST))) {
       judged.push(...fallback);
       continue;
@@ -71,7 +90,32 @@ export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { jud
     judged.push(...run());
     late = bench.tick();
   }
+  const left = judge.far.sort((a, b) => b.prior - a.prior);
+  const explained = judged.some(({ fit }) => fit.deviations.every((deviation) => Math.abs(deviation) < EXPLAINED));
+  for (const fault of explained ? [] : left.slice(0, FAR_MOST)) {
+    if (late) break;
+    judged.push(...judge.march(fault));
+    late = bench.tick();
+  }
   return { judged, complete: !late };
+}
+
+/** A first look: what it weighs, how to judge it by simulation, and what stands for it where that is not worth while. */
+interface Looked {
+  /** Infinity where only a simulation tells. */
+  logWeight: number;
+  prior: number;
+  run: () => Judged[];
+  fallback: Judged[];
+  /** What is left to the end where there are too many that only a simulation tells of. */
+  puttingOff: readonly Late[];
+}
+
+/** A fault that is simulated at length, and only where nothing else explains the readings. */
+interface Late {
+  fault: Fault;
+  edit: Fault;
+  prior: number;
 }
 
 class Judge {
@@ -79,8 +123,17 @@ class Judge {
   /** Best log likelihood so far on each part of the readings. */
   readonly #best = new Map<number, number>();
 
+  /** Faults that only a long simulation tells of. */
+  readonly far: Late[] = [];
+
   constructor(bench: Bench) {
     this.#bench = bench;
+  }
+
+  march({ fault, edit, prior }: Late): Judged[] {
+    const { solver, wanted, likelihood } = this.#bench;
+    const predicted = solver.predict([edit], wanted, { hopeless: this.#hopeless });
+    return predicted === undefined ? [] : [judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted))];
   }
 
   #hopeless = (soFar: Float64Array): boolean => {
@@ -91,81 +144,136 @@ class Judge {
     return logLikelihood < best - HOPELESS;
   };
 
-  #simulate(fault: Fault): Float64Array | undefined {
-    return this.#bench.solver.predict([fault], this.#bench.wanted, { hopeless: this.#hopeless });
+  /** @param asFault the suspect that is put off when the edit takes long */
+  #simulate(edit: Fault, asFault?: { fault: Fault; prior: number }): Float64Array | undefined {
+    const found = this.#bench.solver.near([edit], this.#bench.wanted, this.#hopeless);
+    if (found !== "far") return found;
+    if (asFault !== undefined) this.far.push({ ...asFault, edit });
+    return undefined;
   }
 
-  lookAtSingle(fault: Fault, prior: number): { logWeight: number; run: () => Judged[]; fallback: Judged[] } {
+  lookAtSingle(fault: Fault, prior: number): Looked {
     const { screen, likelihood } = this.#bench;
     const run = () => {
-      const predicted = this.#simulate(fault);
+      const predicted = this.#simulate(fault, { fault, prior });
       return predicted === undefined ? [] : [judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted))];
     };
     const predicted = screen.predict(fault);
-    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, run, fallback: [] };
-    const fit = likelihood.fit(predicted, { loose: SCREEN_LOOSE });
-    const looked = judgedOf(fault, fault, prior, predicted, fit);
-    return { logWeight: looked.logWeight, run, fallback: [looked] };
+    const puttingOff = [{ fault, edit: fault, prior }];
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [], puttingOff };
+    const looked = judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
+    return { logWeight: looked.logWeight, prior, run, fallback: [looked], puttingOff };
   }
 
-  lookAtFamily(family: Family): { logWeight: number; run: () => Judged[]; fallback: Judged[] }[] {
-    const rows = family.nodes.map((value) => this.#bench.screen.predict(editAt(family, value)));
-    if (rows.some((row) => row === undefined))
-      return [{ logWeight: Number.POSITIVE_INFINITY, run: () => this.#simulateFamily(family), fallback: [] }];
-    const curve = curveOf(family, family.nodes, rows as Float64Array[], this.#bench.ground);
-    return family.members.flatMap((member) => {
-      const looked = judgeMember(family, member, curve, this.#bench.likelihood, SCREEN_LOOSE);
-      if (looked === undefined) return [];
-      return [{ logWeight: looked.logWeight, run: () => this.#anchor(family, member, curve, looked), fallback: [looked] }];
+  lookAtFamily(family: Family): Looked[] {
+    const { screen, ground, likelihood } = this.#bench;
+    const rows = family.nodes.map((value) => screen.predict(editAt(family, value)));
+    const prior = family.members.reduce((sum, member) => sum + member.prior, 0);
+    const known = family.nodes.filter((_, k) => rows[k] !== undefined);
+    if (known.length < 2 || known.length < family.nodes.length / 2)
+      return [{ logWeight: Number.POSITIVE_INFINITY, prior, run: () => this.#simulateFamily(family), fallback: [], puttingOff: fixedOf(family) }];
+    const curve = curveOf(
+      family,
+      known,
+      rows.filter((row) => row !== undefined),
+      ground,
+    );
+    return family.members.flatMap((member): Looked[] => {
+      if (typeof member.at === "number") return [this.#lookAtMember(family, member, member.at)];
+      const looked = judgeRange(family, member.kind, member.at, member.prior, curve, likelihood, SCREEN_LOOSE);
+      const puttingOff = [{ fault: looked.fault, edit: looked.edit, prior: member.prior }];
+      return [{ logWeight: looked.logWeight, prior: member.prior, run: () => this.#trace(family, member, looked), fallback: [looked], puttingOff }];
     });
   }
 
-  /** Simulates a member at its likeliest value, and moves the linearised curve there; once more where that changes the value. */
-  #anchor(family: Family, member: Member, curve: Curve, looked: Judged): Judged[] {
-    let value = looked.edit.value ?? 0;
-    let last: Judged | undefined;
-    for (let pass = 0; pass < 3; pass += 1) {
-      const simulated = this.#simulate(editAt(family, value));
-      if (simulated === undefined) return last === undefined ? [] : [last];
-      const moved = curve.through(value, simulated, this.#bench.ground.nominal);
-      last = judgeMember(family, member, moved, this.#bench.likelihood, 0);
-      const next = last?.edit.value ?? value;
-      if (last === undefined || typeof member.at === "number" || Math.abs(Math.log(next / value)) < 0.04) break;
-      value = next;
+  /** A member with one value: a fault like any other. */
+  #lookAtMember(family: Family, { kind, prior }: Member, value: number): Looked {
+    const { screen, likelihood } = this.#bench;
+    const [fault, edit] = [faultAt(family, kind, value), editAt(family, value)];
+    const run = () => {
+      const predicted = this.#simulate(edit, { fault, prior });
+      return predicted === undefined ? [] : [judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted))];
+    };
+    const predicted = screen.predict(edit);
+    const puttingOff = [{ fault, edit, prior }];
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [], puttingOff };
+    const looked = judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
+    return { logWeight: looked.logWeight, prior, run, fallback: [looked], puttingOff };
+  }
+
+  /** Simulates a range where the first look finds it likeliest, and then where the simulated values do, until that is where it was simulated. */
+  #trace(family: Family, member: Member, looked: Judged): Judged[] {
+    const points = new Map<number, Float64Array>();
+    const { nominal } = family.base;
+    if (family.by === "value" && nominal !== undefined && nominal > 0 && Number.isFinite(nominal)) points.set(nominal, this.#bench.ground.nominal);
+    const first = looked.edit.value ?? 0;
+    for (const value of points.size > 0 ? [first] : [first, ...neighbours(family, first)]) {
+      const own = value === first ? { fault: looked.fault, prior: member.prior } : undefined;
+      const predicted = this.#simulate(editAt(family, value), own);
+      if (predicted !== undefined) points.set(value, predicted);
+      else if (value === first) return [];
     }
-    return last === undefined ? [] : [last];
+    return this.#settle(family, [member], points, MOST_TRACES);
+  }
+
+  /** Judges members by a curve through simulated values, adding the value that is found likeliest until it is one of those. */
+  #settle(family: Family, members: readonly Member[], points: Map<number, Float64Array>, most: number): Judged[] {
+    const { likelihood } = this.#bench;
+    for (let pass = 0; ; pass += 1) {
+      const values = [...points.keys()].sort((a, b) => a - b);
+      const curve = new Curve(
+        values,
+        values.map((value) => points.get(value)!),
+      );
+      const judged = members.flatMap((member) => judgeMember(family, member, curve, likelihood) ?? []);
+      const best = judged.reduce<Judged | undefined>((a, b) => (a === undefined || b.logWeight > a.logWeight ? b : a), undefined);
+      const value = best?.edit.value;
+      if (value === undefined || pass >= most || values.some((known) => Math.abs(Math.log(value / known)) < SAME_VALUE || value === known))
+        return judged;
+      const predicted = this.#simulate(editAt(family, value));
+      if (predicted === undefined) return judged;
+      points.set(value, predicted);
+    }
   }
 
   /** Faults that are no matter of resistance: simulated from end to end, unless neither end shows. */
   #simulateFamily(family: Family): Judged[] {
     const { ground, likelihood } = this.#bench;
-    const ends = [family.nodes[0]!, family.nodes.at(-1)!].map((value) =>
-      this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted),
-    );
+    const nodes = family.by === "bridge" ? BRIDGE_NODES : family.nodes;
+    const [low, high] = [nodes[0]!, nodes.at(-1)!];
+    const points = new Map<number, Float64Array>();
+    const { nominal } = family.base;
+    if (family.by === "value" && nominal !== undefined && nominal > low && nominal < high) points.set(nominal, ground.nominal);
+    const add = (value: number) => {
+      const row = this.#simulate(editAt(family, value));
+      if (row !== undefined) points.set(value, row);
+      return row;
+    };
+    const ends = [add(low), add(high)];
     const shows = (row: Float64Array | undefined) =>
       row === undefined ||
       likelihood.indices.some((index, k) => Math.abs(row[index]! - ground.nominal[index]!) > UNSEEN * likelihood.deviation(k));
-    if (!ends.some(shows)) {
-      const unseen = curveOf(family, [family.nodes[0]!, family.nodes.at(-1)!], ends as Float64Array[], ground);
-      return family.members.flatMap((member) => judgeMember(family, member, unseen, likelihood, 0) ?? []);
-    }
-    const values: number[] = [];
-    const rows: Float64Array[] = [];
-    for (const [k, value] of family.nodes.entries()) {
-      const row =
-        k === 0
-          ? ends[0]
-          : k === family.nodes.length - 1
-            ? ends[1]
-            : this.#bench.solver.predict([editAt(family, value)], this.#bench.wanted);
-      if (row === undefined) continue;
-      values.push(value);
-      rows.push(row);
-    }
-    if (rows.length === 0) return [];
-    const curve = curveOf(family, values, rows, ground);
-    return family.members.flatMap((member) => judgeMember(family, member, curve, likelihood, 0) ?? []);
+    const visible = ends.some(shows);
+    if (visible) for (const value of nodes.slice(1, -1)) add(value);
+    const judged = points.size === 0 ? [] : this.#settle(family, family.members, points, visible ? MOST_TRACES : 0);
+    // Members whose value the curve does not reach are put off.
+    this.far.push(...fixedOf(family).filter(({ edit: { value } }) => !judged.some(({ edit }) => edit.value === value)));
+    return judged;
   }
+}
+
+/** The members of a family that have one value. */
+const fixedOf = (family: Family): Late[] =>
+  family.members.flatMap(({ kind, at, prior }) =>
+    typeof at === "number" ? [{ fault: faultAt(family, kind, at), edit: editAt(family, at), prior }] : [],
+  );
+
+/** The values of a family's nodes on both sides of one, ends that stand for a short and an open part left out. */
+function neighbours({ nodes }: Family, value: number): number[] {
+  const finite = nodes.filter((node) => node > 0 && Number.isFinite(node));
+  const above = finite.find((node) => node > 1.1 * value);
+  const below = finite.findLast((node) => node < 0.9 * value);
+  return [below, above].filter((node) => node !== undefined);
 }
 
 function judgedOf(fault: Fault, edit: Fault, prior: number, predicted: Float64Array, fit: Fit): Judged {
@@ -180,11 +288,11 @@ function curveOf(family: Family, nodes: readonly number[], rows: readonly Float6
   return new Curve([...nodes.slice(0, at), nominal!, ...nodes.slice(at)], [...rows.slice(0, at), ground.nominal, ...rows.slice(at)]);
 }
 
-function judgeMember(family: Family, { kind, at, prior }: Member, curve: Curve, likelihood: Likelihood, loose: number): Judged | undefined {
-  if (typeof at !== "number") return judgeRange(family, kind, at, prior, curve, likelihood, loose);
+function judgeMember(family: Family, { kind, at, prior }: Member, curve: Curve, likelihood: Likelihood): Judged | undefined {
+  if (typeof at !== "number") return judgeRange(family, kind, at, prior, curve, likelihood, 0);
   if (!curve.covers(at)) return undefined;
   const predicted = curve.at(at);
-  return judgedOf(faultAt(family, kind, at), editAt(family, at), prior, predicted, likelihood.fit(predicted, { loose }));
+  return judgedOf(faultAt(family, kind, at), editAt(family, at), prior, predicted, likelihood.fit(predicted));
 }
 
 function judgeRange(

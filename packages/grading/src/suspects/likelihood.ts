@@ -43,6 +43,8 @@ export interface Fit {
   logLikelihood: number;
   /** Deviation of each reading in standard deviations, by itself. */
   deviations: Float64Array;
+  /** Sum of the squared deviations, what they have in common taken out: about the number of readings where the hypothesis holds. */
+  squares: number;
   /** Index among the readings of the one that is best taken for a slip, when one is. */
   slip?: number;
 }
@@ -54,6 +56,8 @@ export class Likelihood {
   readonly #values: Float64Array;
   readonly #quantities: readonly ReadingQuantity[];
   readonly #base: Float64Array;
+  /** What the middle of the tolerances makes of each reading, beside the nominal values. */
+  readonly #offsets: Float64Array;
   readonly #broad: Float64Array;
 
   /** @param readings index of the observable, and what the meter showed in its own unit */
@@ -63,6 +67,7 @@ export class Likelihood {
     this.#quantities = readings.map(({ index }) => ground.observables[index]!.quantity);
     this.#values = Float64Array.from(readings, ({ value }, k) => scaled(this.#quantities[k]!, value));
     this.#base = this.covariance(ground.slopes);
+    this.#offsets = this.#offsetsOf(ground.slopes);
     this.#broad = Float64Array.from(readings, ({ value }, k) => this.#span(this.#quantities[k]!, value));
   }
 
@@ -80,6 +85,13 @@ export class Likelihood {
         out[j * n + i] = sum;
       }
     return out;
+  }
+
+  #offsetsOf(slopes: Float64Array): Float64Array {
+    const { parameters } = this.#ground;
+    return Float64Array.from(this.indices, (index) =>
+      parameters.reduce((sum, { offset }, k) => sum + slopes[index * parameters.length + k]! * offset, 0),
+    );
   }
 
   /** Range over which a reading that nothing explains may lie. */
@@ -104,6 +116,7 @@ export class Likelihood {
    */
   fit(predicted: Float64Array, { slopes, loose = 0 }: { slopes?: Float64Array; loose?: number } = {}): Fit {
     const base = slopes === undefined ? this.#base : this.covariance(slopes);
+    const offsets = slopes === undefined ? this.#offsets : this.#offsetsOf(slopes);
     const known = this.indices.flatMap((index, k) => (Number.isNaN(predicted[index]!) ? [] : [k]));
     const [n, all] = [known.length, this.indices.length];
     const residuals = new Float64Array(n);
@@ -112,9 +125,9 @@ export class Likelihood {
     for (const [i, k] of known.entries()) {
       const index = this.indices[k]!;
       const [value, healthy] = [predicted[index]!, this.#ground.nominal[index]!];
-      residuals[i] = this.#values[k]! - value;
       const quantity = this.#quantities[k]!;
       const stretch = slopes === undefined ? this.#stretch(quantity, value, healthy) : 1;
+      residuals[i] = this.#values[k]! - value - stretch * offsets[k]!;
       if (stretch !== 1)
         for (let j = 0; j < n; j += 1) {
           matrix[i * n + j] = matrix[i * n + j]! * stretch;
@@ -138,7 +151,7 @@ export class Likelihood {
     const untold = this.indices.reduce((sum, index, k) => sum + (Number.isNaN(predicted[index]!) ? Math.log(this.#broad[k]!) : 0), 0);
     const deviations = new Float64Array(all);
     for (const [i, k] of known.entries()) deviations[k] = fit.deviations[i]!;
-    return { logLikelihood: fit.logLikelihood - untold, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
+    return { ...fit, logLikelihood: fit.logLikelihood - untold, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
   }
 
   /**
@@ -152,10 +165,12 @@ export class Likelihood {
     for (const [k, index] of this.indices.entries())
       matrix[k * n + k] = matrix[k * n + k]! + ownVariance(this.#ground, index, predicted[index]!);
     const { inverse } = invertSymmetric(matrix, n);
+    const offsets = this.#offsetsOf(slopes);
     let sum = 0;
     for (let i = 0; i < n; i += 1)
       for (let j = 0; j < n; j += 1)
-        sum += slopes[this.indices[i]! * width + column]! * inverse[i * n + j]! * (this.#values[j]! - predicted[this.indices[j]!]!);
+        sum +=
+          slopes[this.indices[i]! * width + column]! * inverse[i * n + j]! * (this.#values[j]! - predicted[this.indices[j]!]! - offsets[j]!);
     return sum;
   }
 
@@ -229,7 +244,7 @@ function fitOf(residuals: Float64Array, matrix: Float64Array, broad: readonly nu
       slip = i;
     }
   }
-  return { logLikelihood: logSum(terms), deviations, ...(slip === undefined ? {} : { slip }) };
+  return { logLikelihood: logSum(terms), deviations, squares: quadratic, ...(slip === undefined ? {} : { slip }) };
 }
 
 /** ln of a sum of exponentials. */

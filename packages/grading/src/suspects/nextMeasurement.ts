@@ -15,7 +15,7 @@ export interface NextMeasurement {
 /** Cost of a reading: a look at ohms costs least, live voltages more, ripple needs a scope. common-practice, rough. */
 const COST = { ohms: 1, "dc-volts": 2, "ripple-volts": 4, "ac-volts": 3, "dc-amps": 6, "ac-amps": 6 } as const;
 /** Less than this is not worth a measurement. */
-const LEAST_BITS = 0.08;
+const LEAST_BITS = 0.02;
 /** Cold ohms come first as long as they tell at least this share of what the best live reading would. */
 const COLD_SHARE = 0.45;
 const BINS = 80;

@@ -32,7 +32,7 @@ const DEFAULT_ODDS: Readonly<Record<string, Odds>> = {
   },
   inductor: { open: 2, short: 1, "moved-lead": 1 },
   transformer: { open: 2, "shorted-turns": 2, "moved-lead": 1 },
-  rectifier: { open: 3, short: 3, weak: 5, reversed: 2, "moved-lead": 1 },
+  rectifier: { open: 3, short: 3, dead: 3, weak: 5, reversed: 2, "moved-lead": 1 },
   tube: { dead: 4, weak: 5, gassy: 2, "electrode-short": 2, "moved-lead": 1.5 },
   "regulator-tube": { open: 3, short: 0.5, reversed: 0.5, "moved-lead": 1 },
   zener: { open: 2, short: 3, reversed: 1, "moved-lead": 1 },

@@ -36,7 +36,7 @@ const NOTICEABLE = 0.01;
 /** A reading further off than this is not explained. */
 const EXPLAINED = 3.3;
 /** One suspect with this much belief stands. */
-const STANDS = 0.95;
+const STANDS = 0.98;
 
 /** Turns beliefs into what a restorer reads. */
 export function reportOf(model: ChassisModel, found: Found): SuspectReport {
@@ -55,7 +55,8 @@ export function reportOf(model: ChassisModel, found: Found): SuspectReport {
     ({ posterior, members }) => posterior > NOTICEABLE && hazardOf(ground, forbidden, members[0]!.judged.predicted) !== undefined,
   );
   const hazard = risky === undefined ? undefined : hazardOf(ground, forbidden, risky.members[0]!.judged.predicted);
-  const next = verdict === "nothing-off" || (best?.posterior ?? 0) >= STANDS ? undefined : nextOf(model, found, hazard !== undefined);
+  const stands = Math.max(best?.posterior ?? 0, healthy.posterior) >= STANDS;
+  const next = stands ? undefined : nextOf(model, found, hazard !== undefined);
   return {
     verdict,
     healthy: healthy.posterior,

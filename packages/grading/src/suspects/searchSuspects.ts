@@ -34,8 +34,8 @@ const FINALISTS = 40;
 const FINAL_MARGIN = 10;
 /** Of these, so many get slopes of their own. */
 const RELAID = 6;
-/** A healthy chassis whose readings all lie within so many deviations needs no search. */
-const QUIET = 2;
+/** A healthy chassis needs no search whose readings all lie within so many deviations, and together within their number of squared ones. */
+const QUIET = 1.5;
 /** A reading further off than this is not explained by one fault. */
 const UNEXPLAINED = 3.3;
 
@@ -83,7 +83,8 @@ function search(
   clock: { start: number; limit: number },
 ): SuspectReport {
   const observables: Observable[] = [...readings.map(observableOf), ...candidateMeasurements(model, life, readings)];
-  const ground = lay(model, life, observables);
+  const read = new Set(readings.keys());
+  const ground = lay(model, life, observables, { wanted: read });
   const usable = readings.flatMap(({ value }, index) =>
     Number.isNaN(ground.nominal[index]!) || Number.isNaN(value) ? [] : [{ index, value }],
   );
@@ -91,11 +92,11 @@ function search(
   if (usable.length === 0) return { ...EMPTY, life, seconds: seconds() };
   const likelihood = new Likelihood(ground, usable);
   const healthy = likelihood.fit(ground.nominal);
-  if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET))
+  if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET) && healthy.squares <= usable.length)
     return { ...EMPTY, verdict: "nothing-off", life, seconds: seconds() };
 
   const solver = new FaultSolver(ground, model.line.hertz);
-  const read = new Set(usable.map(({ index }) => index));
+  const wanted = new Set(usable.map(({ index }) => index));
   const priors = options.priors ?? priorsOf(model);
   const faults = enumerateFaults(model, life, fullestFirst(ground), priors);
   const total = faults.singles.length + faults.families.length;
@@ -109,18 +110,21 @@ function search(
   const { judged, complete } = judgeAll(faults, {
     ground,
     solver,
-    screen: new Screen(ground, model.line.hertz),
+    screen: new Screen(ground),
     likelihood,
-    wanted: read,
+    wanted,
     tick,
   });
   const scale = Math.log((1 - HEALTHY - UNKNOWN) / judged.reduce((sum, { prior }) => sum + prior, 0));
   const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale })).sort((a, b) => b.logWeight - a.logWeight);
-  const { finalists, relaid } = again(model, life, ranked, ground, solver, likelihood, read, clock);
+  // What could be read next is worked out for those alone that are still in play.
+  const whole = lay(model, life, observables);
+  const closer = new FaultSolver(whole, model.line.hertz);
+  const { finalists, relaid } = again(model, life, ranked, whole, closer, likelihood, wanted, clock);
   const rest = ranked.slice(finalists.length);
   // One fault is the rule; two are looked for where the best one leaves a reading unexplained.
   const leaves = Math.max(0, ...(finalists[0]?.fit.deviations ?? []).map(Math.abs));
-  const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, ground, solver, likelihood, read);
+  const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, whole, closer, likelihood, wanted);
   const healthyWeight = Math.log(HEALTHY) + healthy.logLikelihood;
   const unknownWeight = Math.log(UNKNOWN) + likelihood.unexplained;
   const sum = logSum([
@@ -137,14 +141,14 @@ function search(
     life,
     readings,
     usable,
-    ground,
+    ground: whole,
     healthy: { fit: healthy, posterior: Math.exp(healthyWeight - sum) },
     noneOfThese: Math.exp(unknownWeight - sum),
-    groups: groupsOf(beliefs, ground),
+    groups: groupsOf(beliefs, whole),
     priorScale: Math.exp(scale),
     top: options.top ?? 5,
     hypotheses: judged.length,
-    simulations: solver.solved,
+    simulations: solver.solved + closer.solved,
     complete,
     seconds: seconds(),
   });

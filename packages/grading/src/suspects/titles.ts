@@ -64,7 +64,9 @@ export function titleOf(model: ChassisModel, fault: Fault): string {
     case "moved-lead":
       return `${name}: the ${LEADS[fault.lead ?? ""] ?? fault.lead} that belongs on ${fault.from} lies on ${fault.to}`;
     case "bridge":
-      return `${fault.part} and ${fault.to} are joined: solder, or a wire's end`;
+      return (fault.value ?? 0) < 10
+        ? `${fault.part} and ${fault.to} are joined: solder, or a wire's end`
+        : `a path of about ${value} between ${fault.part} and ${fault.to}: dirt, or charred board`;
     case "dead":
       return `${name} draws no current: dead, or not lit`;
     case "weak":
@@ -72,7 +74,7 @@ export function titleOf(model: ChassisModel, fault: Fault): string {
     case "gassy":
       return `${name} is gassy: grid current as through ${value} from its plate`;
     case "electrode-short":
-      return `${name}: short between ${(fault.lead ?? "").replace("-", " and ")}`;
+      return `${name}: short between ${(fault.lead ?? "").replace("-", " and ")}${value === undefined ? "" : `, about ${value}`}`;
     case "shorted-turns":
       return `${name}: shorted turns, about ${value} of the winding`;
     case "line-voltage":
@@ -80,9 +82,10 @@ export function titleOf(model: ChassisModel, fault: Fault): string {
   }
 }
 
-function nameOf(model: ChassisModel, { part, element }: Fault): string {
+function nameOf(model: ChassisModel, { part, element, also }: Fault): string {
   const known = model.parts.get(part);
   if (known === undefined) return part;
+  if (also !== undefined) return known.name;
   const rest = element.startsWith(known.id) ? element.slice(known.id.length).replace(/^[./]/, "") : "";
   return rest === "" ? known.name : `${known.name} ${rest}`;
 }

@@ -39,6 +39,8 @@ export interface ChangedSolver {
    * @throws CircuitError as `solveSteady`
    */
   solve(changed: Network): SteadyState;
+  /** The same, where the base helps; undefined where only `solveSteady` would do. */
+  near(changed: Network): SteadyState | undefined;
   /** How many changed networks were solved from the base, and how many by `solveSteady` for want of likeness. */
   readonly counts: { quick: number; whole: number };
 }
@@ -116,12 +118,15 @@ class Family implements ChangedSolver {
     this.base = (coarse === true ? this.quick(base) : undefined) ?? this.marched;
   }
 
-  solve(changed: Network): SteadyState {
+  near(changed: Network): SteadyState | undefined {
     const quick = this.quick(changed);
-    if (quick !== undefined) {
-      this.counts.quick++;
-      return quick;
-    }
+    if (quick !== undefined) this.counts.quick++;
+    return quick;
+  }
+
+  solve(changed: Network): SteadyState {
+    const quick = this.near(changed);
+    if (quick !== undefined) return quick;
     this.counts.whole++;
     return this.march(
       changed,
