@@ -4,10 +4,10 @@ import type { Ground } from "./ground.ts";
 import type { Judged } from "./hypotheses.ts";
 import type { Fit, Likelihood } from "./likelihood.ts";
 
-/** A single fault that was looked at with slopes of its own. */
+/** A single fault, with slopes of its own where they are known. */
 export interface Relaid {
   judged: Judged;
-  slopes: Float64Array;
+  slopes?: Float64Array;
 }
 
 /** Pairs that are simulated, and reported at most. */
@@ -37,7 +37,7 @@ export function judgeDoubles(
     const [element = "", parameter] = key.split("|");
     return parameter === "ohms" && !element.includes("/") && deviation > 0 ? [{ column, element, part, deviation }] : [];
   });
-  const looked = relaid.flatMap(({ judged, slopes }) =>
+  const looked = relaid.flatMap(({ judged, slopes = ground.slopes }) =>
     drifting
       .filter(({ part }) => part !== judged.fault.part)
       .map(({ column, element, part, deviation }) => {

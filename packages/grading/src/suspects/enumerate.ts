@@ -20,7 +20,8 @@ export interface Hypotheses {
 
 /** Values of a resistor as multiples of its own: dense where tolerance ends and drift begins. */
 const RESISTOR_NODES = [0, 0.03, 0.1, 0.25, 0.5, 0.75, 1.35, 2, 3.5, 8, 30, Number.POSITIVE_INFINITY] as const;
-const CAPACITY_NODES = [0, 0.1, 0.3, 0.6, 1.5, 3, 10] as const;
+/** Dense where a choke comes into resonance with what is left. */
+const CAPACITY_NODES = [0, 0.02, 0.035, 0.06, 0.1, 0.3, 0.6, 1.5, 3, 10] as const;
 const LEAK_NODES = [0.1, 100, 1e3, 3e3, 1e4, 3e4, 1e5, 3e5, 1e6, 5e6] as const;
 const ESR_NODES = [5, 30, 150, 1000] as const;
 const EMISSION_NODES = [0.1, 0.2, 0.35, 0.55, 0.8] as const;
@@ -32,7 +33,7 @@ const LINE_NODES = [0.5, 0.7, 0.85, 1.15, 1.35] as const;
 /** A bridge of solder, against one of charred board or dirt. common-practice, rough. */
 const SOLDER_OHMS = 0.1;
 const SOLDER_SHARE = 0.6;
-const CONTACT_NODES = [1, 10, 100, 1000, Number.POSITIVE_INFINITY] as const;
+const CONTACT_NODES = [0.3, 2, 10, 40, Number.POSITIVE_INFINITY] as const;
 
 /**
  * Every single fault that the trade knows, of every part, lead and pair of points of a chassis.
@@ -118,11 +119,13 @@ function ofElement(
       break;
     case "capacitor": {
       const { farads } = element;
+      // Electrolytics are marked in plain figures, the others in colours and codes.
+      const misread = part?.polarised === true ? 0.05 : 0.3;
       collect.family("farads", farads, times(CAPACITY_NODES, farads), [
         ["open", 0],
-        ["lost-capacity", [0.05 * farads, 0.75 * farads]],
-        ["wrong-value", 10 * farads, 0.5],
-        ["wrong-value", 0.1 * farads, 0.5],
+        ["lost-capacity", [0.02 * farads, 0.75 * farads]],
+        ["wrong-value", 10 * farads, misread],
+        ["wrong-value", 0.1 * farads, misread],
       ]);
       collect.family("leakOhms", element.leakOhms ?? Number.POSITIVE_INFINITY, LEAK_NODES, [
         ["short", 0.1],
@@ -190,10 +193,10 @@ function ofResistor(collect: Collector, ohms: number, part: Part | undefined): v
   if (part !== undefined && part.kind !== "resistor" && part.kind !== "potentiometer") {
     // Contacts, fuses and loads that are written as resistances.
     if (part.kind === "load") return;
-    const [least = 1] = CONTACT_NODES;
     collect.family("ohms", ohms, CONTACT_NODES, [
       ["open", Number.POSITIVE_INFINITY],
-      ["drift-high", [least, 500]],
+      // A contact that is worse burns: it does not stay so.
+      ["drift-high", [0.3, 40]],
     ]);
     return;
   }

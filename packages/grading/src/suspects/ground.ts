@@ -1,5 +1,5 @@
-import { type Element, type Network, type Probe, type SteadyState, sensitivities, solveSteady } from "@underchassis/calc";
-import type { ChassisModel, CompiledNetwork, Life } from "../model/index.ts";
+import { type Element, type Network, type ParameterRef, type Probe, type SteadyState, sensitivities, solveSteady } from "@underchassis/calc";
+import type { ChassisModel, CompiledNetwork, Life, ReadingQuantity } from "../model/index.ts";
 import { atRest, restingOf } from "./atRest.ts";
 import { coldTransfer, ohmsOf, pointIndex, shareOf } from "./coldTransfer.ts";
 import { type Observable, scaled, scaleSlope, situationKey } from "./observable.ts";
@@ -22,8 +22,13 @@ export interface Ground {
   nominal: Float64Array;
   /** What the meter's own resistance makes of the reading, as a factor. */
   loading: Float64Array;
-  /** Further doubt of a reading, one standard deviation on its scale: what a volt of an ohmmeter shows of a capacitor's leakage. */
+  /**
+   * Further doubt of a reading, one standard deviation on its scale: what a volt of an ohmmeter shows of a capacitor's leakage, and what
+   * unequal halves make of ripple.
+   */
   soft: Float64Array;
+  /** What a reading is on the average beside its nominal value, on its scale, beyond what slopes tell. */
+  offsets: Float64Array;
   /**
    * Row-major [observable][parameter]: change of the scaled reading for one standard deviation of each value. `offset` is the middle of the
    * value's tolerance, in standard deviations from its nominal value: electrolytics are made too large rather than too small.
@@ -58,10 +63,10 @@ export function lay(
   const parameters: Ground["parameters"][number][] = [];
   for (const { compiled, key } of situations) {
     for (const { ref, minus, plus, part } of compiled.uncertain) {
-      const name = parameterKey(ref.element, ref.parameter, part === "line" ? key : "");
+      const name = parameterKey(ref, part === "line" ? key : "");
       if (keys.has(name)) continue;
       keys.set(name, parameters.length);
-      parameters.push({ key: name, part, deviation: (minus + plus) / 2 / Math.sqrt(3), offset: (Math.sqrt(3) * (plus - minus)) / (plus + minus) });
+      parameters.push({ key: name, part, ...logSpread(minus, plus) });
     }
   }
   const width = parameters.length;
@@ -71,6 +76,7 @@ export function lay(
     nominal: new Float64Array(observables.length).fill(Number.NaN),
     loading: new Float64Array(observables.length).fill(1),
     soft: new Float64Array(observables.length),
+    offsets: new Float64Array(observables.length),
     slopes: new Float64Array(observables.length * width),
     parameters,
     volts: Math.max(
@@ -82,7 +88,7 @@ export function lay(
   };
   for (const situation of situations) {
     const columns = situation.compiled.uncertain.map(
-      ({ ref, part }) => keys.get(parameterKey(ref.element, ref.parameter, part === "line" ? situation.key : "")) ?? 0,
+      ({ ref, part }) => keys.get(parameterKey(ref, part === "line" ? situation.key : "")) ?? 0,
     );
     if (situation.steady === undefined) layOhms(ground, situation, columns, width);
     else layPowered(ground, situation, situation.steady, columns, width, model.line.hertz);
@@ -90,7 +96,31 @@ export function lay(
   return ground;
 }
 
-const parameterKey = (element: string, parameter: string, situation: string): string => `${element}|${parameter}|${situation}`;
+/** What a value is called among the parameters; the line's has a value of its own in every situation. */
+export const parameterKey = ({ element, parameter }: ParameterRef, situation: string): string => `${element}|${parameter}|${situation}`;
+
+/**
+ * Standard deviation of the logarithm of a factor that lies evenly between 1 - minus and 1 + plus, and its mean in standard deviations.
+ */
+export function logSpread(minus: number, plus: number): { deviation: number; offset: number } {
+  const [low, high] = [Math.max(0.02, 1 - minus), 1 + plus];
+  const width = high - low;
+  const [a, b] = [Math.log(low), Math.log(high)];
+  const mean = (high * b - low * a) / width - 1;
+  const square = (high * (b * b - 2 * b + 2) - low * (a * a - 2 * a + 2)) / width;
+  const deviation = Math.sqrt(Math.max(0, square - mean * mean));
+  return deviation < 1e-9 ? { deviation: (minus + plus) / Math.sqrt(12), offset: 0 } : { deviation, offset: mean / deviation };
+}
+
+const MOST_STRETCH = 3;
+/** Below this share of the chassis's voltage the spread of a reading does not follow the reading. */
+const SMALL = 0.01;
+
+/** Tolerances scale a reading: what is half as high spreads half as wide. As a factor on the healthy chassis's slopes. */
+export function stretchOf(quantity: ReadingQuantity, value: number, healthy: number, volts: number): number {
+  if (quantity === "ohms" || Math.abs(healthy) < SMALL * volts || Number.isNaN(value)) return 1;
+  return Math.min(MOST_STRETCH, Math.abs(value / healthy));
+}
 
 function situationsOf(
   model: ChassisModel,

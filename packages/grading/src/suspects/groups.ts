@@ -1,4 +1,4 @@
-import type { Ground } from "./ground.ts";
+import { type Ground, stretchOf } from "./ground.ts";
 import type { Judged } from "./hypotheses.ts";
 import { ownVariance } from "./likelihood.ts";
 
@@ -18,7 +18,7 @@ export function deviationOf(ground: Ground, index: number, predicted: number): n
   const healthy = ground.nominal[index]!;
   let variance = 0;
   for (let k = 0; k < width; k += 1) variance += ground.slopes[index * width + k]! ** 2;
-  const stretch = quantity === "ohms" || Math.abs(healthy) < 0.01 * ground.volts ? 1 : Math.min(3, Math.abs(predicted / healthy));
+  const stretch = stretchOf(quantity, predicted, healthy, ground.volts);
   return Math.sqrt(variance * stretch ** 2 + ownVariance(ground, index, predicted));
 }
 

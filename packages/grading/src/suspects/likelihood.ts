@@ -1,5 +1,5 @@
 import type { ReadingQuantity } from "../model/index.ts";
-import type { Ground } from "./ground.ts";
+import { type Ground, stretchOf } from "./ground.ts";
 import { scaled, scaleSlope } from "./observable.ts";
 import { invertSymmetric } from "./symmetric.ts";
 
@@ -32,9 +32,6 @@ const FLOOR_SHARE = 1.5e-4;
 const RIPPLE_SHARE = 2e-5;
 /** How often a reading is a slip: a digit misread, the wrong point, the wrong range. common-practice. */
 const SLIP = 0.01;
-/** Below this share of the chassis's voltage the spread of a reading does not follow the reading. */
-const SMALL = 0.01;
-const MOST_STRETCH = 3;
 /** Natural logarithm of an ohmmeter's whole scale, from a tenth of an ohm to 20 megohm. */
 const OHMS_SCALE = 19;
 
@@ -90,7 +87,7 @@ export class Likelihood {
   #offsetsOf(slopes: Float64Array): Float64Array {
     const { parameters } = this.#ground;
     return Float64Array.from(this.indices, (index) =>
-      parameters.reduce((sum, { offset }, k) => sum + slopes[index * parameters.length + k]! * offset, 0),
+      parameters.reduce((sum, { offset }, k) => sum + slopes[index * parameters.length + k]! * offset, this.#ground.offsets[index]!),
     );
   }
 
@@ -126,7 +123,7 @@ export class Likelihood {
       const index = this.indices[k]!;
       const [value, healthy] = [predicted[index]!, this.#ground.nominal[index]!];
       const quantity = this.#quantities[k]!;
-      const stretch = slopes === undefined ? this.#stretch(quantity, value, healthy) : 1;
+      const stretch = slopes === undefined ? stretchOf(quantity, value, healthy, this.#ground.volts) : 1;
       residuals[i] = this.#values[k]! - value - stretch * offsets[k]!;
       if (stretch !== 1)
         for (let j = 0; j < n; j += 1) {
@@ -152,6 +149,24 @@ export class Likelihood {
     const deviations = new Float64Array(all);
     for (const [i, k] of known.entries()) deviations[k] = fit.deviations[i]!;
     return { ...fit, logLikelihood: fit.logLikelihood - untold, deviations, ...(fit.slip === undefined ? {} : { slip: known[fit.slip]! }) };
+  }
+
+  /** Log likelihood when nothing ties the readings to each other. @param predicted scaled readings, by observable */
+  alone(predicted: Float64Array): number {
+    let sum = 0;
+    for (const [k, index] of this.indices.entries()) {
+      const value = predicted[index]!;
+      if (Number.isNaN(value)) {
+        sum -= Math.log(this.#broad[k]!);
+        continue;
+      }
+      const stretch = stretchOf(this.#quantities[k]!, value, this.#ground.nominal[index]!, this.#ground.volts);
+      const variance = this.#base[k * this.indices.length + k]! * stretch ** 2 + ownVariance(this.#ground, index, value);
+      const residual = this.#values[k]! - value - stretch * this.#offsets[k]!;
+      const clean = Math.log1p(-SLIP) - 0.5 * (residual ** 2 / variance + Math.log(2 * Math.PI * variance));
+      sum += logSum([clean, Math.log(SLIP) - Math.log(this.#broad[k]!)]);
+    }
+    return sum;
   }
 
   /**
@@ -180,12 +195,6 @@ export class Likelihood {
     const healthy = this.#ground.nominal[index]!;
     return Math.sqrt(this.#base[k * this.indices.length + k]! + ownVariance(this.#ground, index, healthy));
   }
-
-  /** Tolerances scale a reading: what is half as high spreads half as wide. */
-  #stretch(quantity: ReadingQuantity, value: number, healthy: number): number {
-    if (quantity === "ohms" || Math.abs(healthy) < SMALL * this.#ground.volts) return 1;
-    return Math.min(MOST_STRETCH, Math.abs(value / healthy));
-  }
 }
 
 /** Variance of one reading from the meter, the model and the last digit. */
@@ -210,7 +219,7 @@ export function ownVariance(ground: Ground, index: number, predicted: number): n
   const floor =
     FLOOR[quantity] +
     (quantity === "dc-volts" || quantity === "ac-volts" ? FLOOR_SHARE : quantity === "ripple-volts" ? RIPPLE_SHARE : 0) * ground.volts;
-  return (share * predicted) ** 2 + floor ** 2 + change ** 2;
+  return (share * predicted) ** 2 + floor ** 2 + change ** 2 + ground.soft[index]! ** 2;
 }
 
 /**

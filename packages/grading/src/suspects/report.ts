@@ -37,6 +37,8 @@ const NOTICEABLE = 0.01;
 const EXPLAINED = 3.3;
 /** One suspect with this much belief stands. */
 const STANDS = 0.98;
+/** A suspect shows that changes some reading by this share of its standard deviation. */
+const SHOWS = 0.5;
 
 /** Turns beliefs into what a restorer reads. */
 export function reportOf(model: ChassisModel, found: Found): SuspectReport {
@@ -112,10 +114,16 @@ function readingOf(found: Found, judged: Judged, index: number, value: number, k
   };
 }
 
+/** Whether a suspect changes any reading by more than a share of its spread. */
+const shows = ({ ground, usable }: Found, { predicted }: Judged): boolean =>
+  usable.some(({ index }) => Math.abs(predicted[index]! - ground.nominal[index]!) > SHOWS * deviationOf(ground, index, ground.nominal[index]!));
+
 function nextOf(model: ChassisModel, found: Found, coldOnly: boolean): SuspectNext | undefined {
   const { ground, groups, healthy } = found;
   const candidates = ground.observables.map((_, index) => index).slice(found.readings.length);
-  const leaders = groups.map((group) => ({
+  // What shows in no reading was no reason to search, and is not looked for.
+  const seen = groups.filter(({ members: [speaker] }) => speaker !== undefined && shows(found, speaker.judged));
+  const leaders = seen.map((group) => ({
     title: titleOf(model, group.members[0]!.judged.fault),
     predicted: group.members[0]!.judged.predicted,
     weight: group.posterior,

@@ -12,6 +12,7 @@ import { Likelihood, logSum } from "./likelihood.ts";
 import { type Observable, observableOf } from "./observable.ts";
 import { type Priors, priorsOf } from "./priors.ts";
 import { type Belief, reportOf } from "./report.ts";
+import { spreadRipple } from "./rippleSpread.ts";
 import { Screen } from "./screen.ts";
 import type { SuspectReport } from "./suspectReport.ts";
 
@@ -32,8 +33,9 @@ const UNKNOWN = 0.02;
 /** Hypotheses that are looked at again with more steps: so many at most, and none whose weight is below this beside the best. */
 const FINALISTS = 40;
 const FINAL_MARGIN = 10;
-/** Of these, so many get slopes of their own. */
-const RELAID = 6;
+/** So many get slopes of their own by the first look, and so many of the finalists by simulation where that says nothing. */
+const LEADING = 60;
+const RELAID = 4;
 /** A healthy chassis needs no search whose readings all lie within so many deviations, and together within their number of squared ones. */
 const QUIET = 1.5;
 /** A reading further off than this is not explained by one fault. */
@@ -90,6 +92,7 @@ function search(
   );
   const seconds = () => (performance.now() - clock.start) / 1000;
   if (usable.length === 0) return { ...EMPTY, life, seconds: seconds() };
+  spreadRipple(ground, model.line.hertz, read);
   const likelihood = new Likelihood(ground, usable);
   const healthy = likelihood.fit(ground.nominal);
   if (healthy.deviations.every((deviation) => Math.abs(deviation) < QUIET) && healthy.squares <= usable.length)
@@ -107,24 +110,17 @@ function search(
     return performance.now() - clock.start > 0.8 * clock.limit;
   };
   const late = () => performance.now() - clock.start > clock.limit;
-  const { judged, complete } = judgeAll(faults, {
-    ground,
-    solver,
-    screen: new Screen(ground),
-    likelihood,
-    wanted,
-    tick,
-  });
+  const screen = new Screen(ground);
+  const { judged, complete } = judgeAll(faults, { ground, solver, screen, likelihood, wanted, tick });
   const scale = Math.log((1 - HEALTHY - UNKNOWN) / judged.reduce((sum, { prior }) => sum + prior, 0));
-  const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale })).sort((a, b) => b.logWeight - a.logWeight);
+  const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale }));
   // What could be read next is worked out for those alone that are still in play.
   const whole = lay(model, life, observables);
   const closer = new FaultSolver(whole, model.line.hertz);
-  const { finalists, relaid } = again(model, life, ranked, whole, closer, likelihood, wanted, clock);
-  const rest = ranked.slice(finalists.length);
+  const { finalists, relaid, rest } = again(ranked, { model, life, ground, whole, screen, solver: closer, likelihood, wanted, late });
   // One fault is the rule; two are looked for where the best one leaves a reading unexplained.
   const leaves = Math.max(0, ...(finalists[0]?.fit.deviations ?? []).map(Math.abs));
-  const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, whole, closer, likelihood, wanted);
+  const doubles = leaves < UNEXPLAINED || late() ? [] : judgeDoubles(relaid, ground, closer, likelihood, wanted);
   const healthyWeight = Math.log(HEALTHY) + healthy.logLikelihood;
   const unknownWeight = Math.log(UNKNOWN) + likelihood.unexplained;
   const sum = logSum([
@@ -159,42 +155,65 @@ function fullestFirst(ground: Ground) {
   return [...ground.situations].sort((a, b) => b.network.elements.length - a.network.elements.length).map(({ compiled }) => compiled);
 }
 
-/** A second look, with more steps and at everything that could be read next; the leaders with slopes of their own. */
-function again(
-  model: ChassisModel,
-  life: Life,
-  ranked: readonly Judged[],
-  ground: Ground,
-  solver: FaultSolver,
-  likelihood: Likelihood,
-  read: ReadonlySet<number>,
-  clock: { start: number; limit: number },
-): { finalists: Judged[]; relaid: Relaid[] } {
-  const best = ranked[0]?.logWeight ?? 0;
-  const all = new Set(ground.observables.map((_, index) => index));
-  const chosen = ranked.slice(0, FINALISTS).filter(({ logWeight }) => logWeight > best - FINAL_MARGIN);
-  const refined = chosen.map((entry) => {
-    if (performance.now() - clock.start > clock.limit) return entry;
-    const predicted = solver.predict([entry.edit], all, { effort: "fine" });
-    if (predicted === undefined) return entry;
-    const fit = likelihood.fit(predicted);
-    return { ...entry, predicted, fit, logWeight: entry.logWeight + fit.logLikelihood - entry.fit.logLikelihood };
+/** Everything that a second look needs. */
+interface Second {
+  model: ChassisModel;
+  life: Life;
+  /** What was read, and all that could be read. */
+  ground: Ground;
+  whole: Ground;
+  screen: Screen;
+  solver: FaultSolver;
+  likelihood: Likelihood;
+  wanted: ReadonlySet<number>;
+  late(): boolean;
+}
+
+/**
+ * A second look at the leaders: first with slopes of their own, then with more steps and at everything that could be read next.
+ */
+function again(ranked: readonly Judged[], second: Second): { finalists: Judged[]; relaid: Relaid[]; rest: Judged[] } {
+  const { whole, screen, solver, likelihood, late } = second;
+  // A fault may cut what ties two readings in the sound chassis, so that those count as well which fit each reading by itself.
+  const alone = new Map(ranked.map((entry) => [entry, entry.logWeight - entry.fit.logLikelihood + likelihood.alone(entry.predicted)]));
+  const byEither = [...ranked].sort((a, b) => Math.max(b.logWeight, alone.get(b)!) - Math.max(a.logWeight, alone.get(a)!));
+  const leading = byEither.slice(0, LEADING).map((entry): Relaid => {
+    const slopes = late() ? undefined : screen.slopes(entry.edit, entry.predicted);
+    return slopes === undefined ? { judged: entry } : refitted(entry, entry.predicted, slopes, likelihood);
   });
-  refined.sort((a, b) => b.logWeight - a.logWeight);
-  const relaid: Relaid[] = [];
-  const finalists = refined.map((entry, rank) => {
-    if (rank >= RELAID || performance.now() - clock.start > clock.limit) return entry;
-    try {
-      const { slopes } = lay(model, life, ground.observables, { fault: (network) => applyFault(network, entry.edit), wanted: read });
-      const fit = likelihood.fit(entry.predicted, { slopes });
-      const judged = { ...entry, fit, logWeight: entry.logWeight + fit.logLikelihood - entry.fit.logLikelihood };
-      relaid.push({ judged, slopes });
-      return judged;
-    } catch (error) {
-      if (error instanceof CircuitError) return entry;
-      throw error;
-    }
+  const byWeight = (a: Relaid, b: Relaid) => b.judged.logWeight - a.judged.logWeight;
+  leading.sort(byWeight);
+  const best = leading[0]?.judged.logWeight ?? 0;
+  const all = new Set(whole.observables.keys());
+  const refined = leading.slice(0, FINALISTS).filter(({ judged }) => judged.logWeight > best - FINAL_MARGIN);
+  const relaid = refined.map(({ judged, slopes }): Relaid => {
+    const predicted = late() ? undefined : solver.predict([judged.edit], all, { effort: "fine" });
+    return predicted === undefined ? { judged, ...(slopes === undefined ? {} : { slopes }) } : refitted(judged, predicted, slopes, likelihood);
   });
-  finalists.sort((a, b) => b.logWeight - a.logWeight);
-  return { finalists, relaid };
+  relaid.sort(byWeight);
+  for (const [rank, { judged }] of relaid.slice(0, RELAID).entries()) {
+    if (screen.predict(judged.edit) !== undefined || late()) continue;
+    const slopes = slopesAt(judged, second);
+    if (slopes !== undefined) relaid[rank] = refitted(judged, judged.predicted, slopes, likelihood);
+  }
+  relaid.sort(byWeight);
+  const kept = new Set(refined.map(({ judged }) => `${JSON.stringify(judged.fault)}`));
+  const rest = [...leading.map(({ judged }) => judged), ...byEither.slice(LEADING)].filter(({ fault }) => !kept.has(JSON.stringify(fault)));
+  return { finalists: relaid.map(({ judged }) => judged), relaid: relaid.slice(0, RELAID), rest };
+}
+
+/** Slopes by simulation, where rectifiers or the transformer are at fault. */
+function slopesAt({ edit }: Judged, { model, life, ground, wanted }: Second): Float64Array | undefined {
+  try {
+    return lay(model, life, ground.observables, { fault: (network) => applyFault(network, edit), wanted }).slopes;
+  } catch (error) {
+    if (error instanceof CircuitError) return undefined;
+    throw error;
+  }
+}
+
+function refitted(judged: Judged, predicted: Float64Array, slopes: Float64Array | undefined, likelihood: Likelihood): Relaid {
+  const fit = likelihood.fit(predicted, slopes === undefined ? {} : { slopes });
+  const logWeight = judged.logWeight + fit.logLikelihood - judged.fit.logLikelihood;
+  return { judged: { ...judged, predicted, fit, logWeight }, ...(slopes === undefined ? {} : { slopes }) };
 }
