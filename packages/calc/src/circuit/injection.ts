@@ -44,8 +44,7 @@ export interface PointAmpere {
 export type Disturbance = ParameterRef | HotOhms | PointAmpere;
 
 /** The element that a disturbance belongs to. */
-export const elementOf = (reference: ParameterRef | HotOhms): string =>
-  "hotOhms" in reference ? reference.hotOhms : reference.element;
+export const elementOf = (reference: ParameterRef | HotOhms): string => ("hotOhms" in reference ? reference.hotOhms : reference.element);
 
 function contributions(circuit: Circuit, reference: ParameterRef | HotOhms, waves: Waves): [low: Contribution, high: Contribution] {
   const id = elementOf(reference);

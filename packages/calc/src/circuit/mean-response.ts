@@ -143,7 +143,8 @@ class Response implements MeanResponse {
   private taken(element: Element, after: Element | undefined): Group[] | undefined {
     if (elementPoints(element).some((point) => this.alternating.has(point))) return undefined;
     if (isTube(element)) return [this.beyondTangent(element, deviceOf(element), true)];
-    if (element.kind === "capacitor" && !this.isStill(element) && !(after?.kind === "capacitor" && sameStore(element, after))) return undefined;
+    if (element.kind === "capacitor" && !this.isStill(element) && !(after?.kind === "capacitor" && sameStore(element, after)))
+      return undefined;
     const branch = branchOf(element);
     return branch === undefined ? undefined : this.branches(branch.nodes, -branch.siemens);
   }
@@ -242,8 +243,7 @@ class Response implements MeanResponse {
           for (let j = 0; j < count; j++) {
             const slope = own.slopes[j * count + c]!;
             if (slope === 0) continue;
-            for (let r = 0; r < size; r++)
-              matrix[r * size + at + c] = matrix[r * size + at + c]! + ohms[r * size + at + j]! * slope;
+            for (let r = 0; r < size; r++) matrix[r * size + at + c] = matrix[r * size + at + c]! + ohms[r * size + at + j]! * slope;
           }
         }
         at += count;
@@ -288,8 +288,7 @@ class Response implements MeanResponse {
     const out = new Float64Array(size * size);
     for (let r = 0; r < size; r++)
       for (let c = 0; c < size; c++)
-        out[r * size + c] =
-          z(plus[r]!, plus[c]!) - z(plus[r]!, minus[c]!) - z(minus[r]!, plus[c]!) + z(minus[r]!, minus[c]!);
+        out[r * size + c] = z(plus[r]!, plus[c]!) - z(plus[r]!, minus[c]!) - z(minus[r]!, plus[c]!) + z(minus[r]!, minus[c]!);
     return out;
   }
 

@@ -6,13 +6,7 @@ import type { Waves } from "./waves.ts";
  * The part of a current probe's change that is written in the element's own law: at fixed voltages a resistor's current
  * falls as its resistance rises. Weighted by the probe's gain; nothing for other probes and parameters.
  */
-export function directShare(
-  waves: Waves,
-  probe: Probe,
-  reference: Disturbance,
-  injection: Injection,
-  gain: Float64Array,
-): number {
+export function directShare(waves: Waves, probe: Probe, reference: Disturbance, injection: Injection, gain: Float64Array): number {
   if (!("element" in probe) || "into" in reference) return 0;
   const id = elementOf(reference);
   if (probe.element !== id) return 0;

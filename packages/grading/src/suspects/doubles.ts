@@ -1,7 +1,7 @@
 import type { Fault } from "./fault.ts";
 import type { FaultSolver } from "./faultSolver.ts";
 import type { Ground } from "./ground.ts";
-import type { Judged } from "./hypotheses.ts";
+import type { Judged } from "./judged.ts";
 import type { Fit, Likelihood } from "./likelihood.ts";
 
 /** A single fault, with slopes of its own where they are known. */

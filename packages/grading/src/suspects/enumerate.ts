@@ -271,12 +271,7 @@ function rectifierTubes(out: Hypotheses, seen: readonly Seen[], points: readonly
 }
 
 /** Two parts of a kind that were put in each other's place. */
-function exchanges(
-  out: Hypotheses,
-  seen: readonly Seen[],
-  life: Life,
-  priors: Priors,
-): void {
+function exchanges(out: Hypotheses, seen: readonly Seen[], life: Life, priors: Priors): void {
   const like = seen.filter(({ element, part }) => part !== undefined && (element.kind === "resistor" || element.kind === "capacitor"));
   const free = like.filter(
     ({ part }) => part !== undefined && (part.kind === "resistor" || part.kind === "capacitor") && !exonerated(part, life).has("exchanged"),

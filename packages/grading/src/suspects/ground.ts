@@ -1,4 +1,12 @@
-import { type Element, type Network, type ParameterRef, type Probe, type SteadyState, sensitivities, solveSteady } from "@underchassis/calc";
+import {
+  type Element,
+  type Network,
+  type ParameterRef,
+  type Probe,
+  type SteadyState,
+  sensitivities,
+  solveSteady,
+} from "@underchassis/calc";
 import type { ChassisModel, CompiledNetwork, Life, ReadingQuantity } from "../model/index.ts";
 import { atRest, restingOf } from "./atRest.ts";
 import { coldTransfer, ohmsOf, pointIndex, shareOf } from "./coldTransfer.ts";

@@ -1,5 +1,5 @@
 import { type Ground, stretchOf } from "./ground.ts";
-import type { Judged } from "./hypotheses.ts";
+import type { Judged } from "./judged.ts";
 import { ownVariance } from "./likelihood.ts";
 
 /** A suspect with its share of belief, or several that no available reading can tell apart; the likeliest speaks for the others. */

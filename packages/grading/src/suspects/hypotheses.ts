@@ -4,29 +4,10 @@ import { editAt, type Family, faultAt, type Member } from "./family.ts";
 import type { Fault } from "./fault.ts";
 import type { FaultSolver } from "./faultSolver.ts";
 import type { Ground } from "./ground.ts";
-import { type Fit, type Likelihood, logSum } from "./likelihood.ts";
+import { type Judged, judgedOf } from "./judged.ts";
+import type { Likelihood } from "./likelihood.ts";
+import { judgeRange } from "./ranges.ts";
 import type { Screen } from "./screen.ts";
-
-/** A fault with what the readings say of it. */
-export interface Judged {
-  fault: Fault;
-  /** What goes into the network; differs from the fault where a family puts its value in by an edit of its own. */
-  edit: Fault;
-  prior: number;
-  /** ln of prior times likelihood, a range's value integrated out; not yet normalised. */
-  logWeight: number;
-  fit: Fit;
-  /** Scaled readings, by observable; NaN where not simulated yet. */
-  predicted: Float64Array;
-  /** Values that hold most of the weight of a range. */
-  low?: number;
-  high?: number;
-  /** A drifted part beside it. */
-  second?: Fault;
-}
-
-/** Values of a range at which its likelihood is looked at. */
-const QUADRATURE = 24;
 
 /** What the judging of hypotheses works with. */
 export interface Bench {
@@ -51,6 +32,8 @@ const HOPELESS = 25;
 const EXPLAINED = 3;
 /** Faults at most that only a simulation tells of and that are simulated all the same; the others come last. */
 const UNSCREENED_MOST = 600;
+/** A range is simulated at length where it falls behind the best one by no more than this. */
+const PROMISING = 8;
 /** Long simulations at most. */
 const FAR_MOST = 120;
 /** Values in ohms that a bridge is simulated with where the first look says nothing of it. */
@@ -76,10 +59,11 @@ export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { jud
   let followed = 0;
   let unseen = 0;
   let late = false;
-  for (const { logWeight, run, fallback, puttingOff } of looked) {
+  const putOff: (() => Judged[])[] = [];
+  for (const { logWeight, run, fallback } of looked) {
     const screened = Number.isFinite(logWeight);
     if (!screened && ++unseen > UNSCREENED_MOST) {
-      judge.far.push(...puttingOff);
+      putOff.push(run);
       continue;
     }
     if (late || (screened && (logWeight < best - SCREEN_MARGIN || followed >= SCREEN_MOST))) {
@@ -90,9 +74,14 @@ export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { jud
     judged.push(...run());
     late = bench.tick();
   }
-  const left = judge.far.sort((a, b) => b.prior - a.prior);
-  const explained = judged.some(({ fit }) => fit.deviations.every((deviation) => Math.abs(deviation) < EXPLAINED));
-  for (const fault of explained ? [] : left.slice(0, FAR_MOST)) {
+  const explained = () => judged.some(({ fit }) => fit.deviations.every((deviation) => Math.abs(deviation) < EXPLAINED));
+  for (const run of explained() ? [] : putOff) {
+    if (late) break;
+    judged.push(...run());
+    late = bench.tick();
+  }
+  const far = judge.far.sort((a, b) => b.prior - a.prior).slice(0, FAR_MOST);
+  for (const fault of explained() ? [] : far) {
     if (late) break;
     judged.push(...judge.march(fault));
     late = bench.tick();
@@ -107,8 +96,6 @@ interface Looked {
   prior: number;
   run: () => Judged[];
   fallback: Judged[];
-  /** What is left to the end where there are too many that only a simulation tells of. */
-  puttingOff: readonly Late[];
 }
 
 /** A fault that is simulated at length, and only where nothing else explains the readings. */
@@ -123,6 +110,7 @@ class Judge {
   /** Best log likelihood so far on each part of the readings. */
   readonly #best = new Map<number, number>();
 
+  #top = Number.NEGATIVE_INFINITY;
   /** Faults that only a long simulation tells of. */
   readonly far: Late[] = [];
 
@@ -159,10 +147,9 @@ class Judge {
       return predicted === undefined ? [] : [judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted))];
     };
     const predicted = screen.predict(fault);
-    const puttingOff = [{ fault, edit: fault, prior }];
-    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [], puttingOff };
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [] };
     const looked = judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
-    return { logWeight: looked.logWeight, prior, run, fallback: [looked], puttingOff };
+    return { logWeight: looked.logWeight, prior, run, fallback: [looked] };
   }
 
   lookAtFamily(family: Family): Looked[] {
@@ -171,7 +158,7 @@ class Judge {
     const prior = family.members.reduce((sum, member) => sum + member.prior, 0);
     const known = family.nodes.filter((_, k) => rows[k] !== undefined);
     if (known.length < 2 || known.length < family.nodes.length / 2)
-      return [{ logWeight: Number.POSITIVE_INFINITY, prior, run: () => this.#simulateFamily(family), fallback: [], puttingOff: fixedOf(family) }];
+      return [{ logWeight: Number.POSITIVE_INFINITY, prior, run: () => this.#simulateFamily(family), fallback: [] }];
     const curve = curveOf(
       family,
       known,
@@ -181,8 +168,7 @@ class Judge {
     return family.members.flatMap((member): Looked[] => {
       if (typeof member.at === "number") return [this.#lookAtMember(family, member, member.at)];
       const looked = judgeRange(family, member.kind, member.at, member.prior, curve, likelihood, SCREEN_LOOSE);
-      const puttingOff = [{ fault: looked.fault, edit: looked.edit, prior: member.prior }];
-      return [{ logWeight: looked.logWeight, prior: member.prior, run: () => this.#trace(family, member, looked), fallback: [looked], puttingOff }];
+      return [{ logWeight: looked.logWeight, prior: member.prior, run: () => this.#trace(family, member, looked), fallback: [looked] }];
     });
   }
 
@@ -195,17 +181,17 @@ class Judge {
       return predicted === undefined ? [] : [judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted))];
     };
     const predicted = screen.predict(edit);
-    const puttingOff = [{ fault, edit, prior }];
-    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [], puttingOff };
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [] };
     const looked = judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
-    return { logWeight: looked.logWeight, prior, run, fallback: [looked], puttingOff };
+    return { logWeight: looked.logWeight, prior, run, fallback: [looked] };
   }
 
   /** Simulates a range where the first look finds it likeliest, and then where the simulated values do, until that is where it was simulated. */
   #trace(family: Family, member: Member, looked: Judged): Judged[] {
     const points = new Map<number, Float64Array>();
     const { nominal } = family.base;
-    if (family.by === "value" && nominal !== undefined && nominal > 0 && Number.isFinite(nominal)) points.set(nominal, this.#bench.ground.nominal);
+    if (family.by === "value" && nominal !== undefined && nominal > 0 && Number.isFinite(nominal))
+      points.set(nominal, this.#bench.ground.nominal);
     const first = looked.edit.value ?? 0;
     for (const value of points.size > 0 ? [first] : [first, ...neighbours(family, first)]) {
       const own = value === first ? { fault: looked.fault, prior: member.prior } : undefined;
@@ -230,10 +216,17 @@ class Judge {
       const value = best?.edit.value;
       if (value === undefined || pass >= most || values.some((known) => Math.abs(Math.log(value / known)) < SAME_VALUE || value === known))
         return judged;
-      const predicted = this.#simulate(editAt(family, value));
+      const predicted = this.#simulate(editAt(family, value)) ?? this.#atLength(editAt(family, value), best?.logWeight ?? 0);
       if (predicted === undefined) return judged;
       points.set(value, predicted);
     }
+  }
+
+  /** A long simulation, for what nearly explains the readings. */
+  #atLength(edit: Fault, logWeight: number): Float64Array | undefined {
+    const { solver, wanted } = this.#bench;
+    this.#top = Math.max(this.#top, logWeight);
+    return logWeight > this.#top - PROMISING ? solver.predict([edit], wanted) : undefined;
   }
 
   /** Faults that are no matter of resistance: simulated from end to end, unless neither end shows. */
@@ -257,16 +250,16 @@ class Judge {
     if (visible) for (const value of nodes.slice(1, -1)) add(value);
     const judged = points.size === 0 ? [] : this.#settle(family, family.members, points, visible ? MOST_TRACES : 0);
     // Members whose value the curve does not reach are put off.
-    this.far.push(...fixedOf(family).filter(({ edit: { value } }) => !judged.some(({ edit }) => edit.value === value)));
+    if (points.size === 0) this.far.push(...family.members.flatMap((member) => samplesOf(family, member)));
     return judged;
   }
 }
 
-/** The members of a family that have one value. */
-const fixedOf = (family: Family): Late[] =>
-  family.members.flatMap(({ kind, at, prior }) =>
-    typeof at === "number" ? [{ fault: faultAt(family, kind, at), edit: editAt(family, at), prior }] : [],
-  );
+/** What stands for a member in a long simulation: its value, or three of its range. */
+function samplesOf(family: Family, { kind, at, prior }: Member): Late[] {
+  const values = typeof at === "number" ? [at] : [1 / 6, 1 / 2, 5 / 6].map((share) => at[0] * (at[1] / at[0]) ** share);
+  return values.map((value) => ({ fault: faultAt(family, kind, value), edit: editAt(family, value), prior: prior / values.length }));
+}
 
 /** The values of a family's nodes on both sides of one, ends that stand for a short and an open part left out. */
 function neighbours({ nodes }: Family, value: number): number[] {
@@ -274,10 +267,6 @@ function neighbours({ nodes }: Family, value: number): number[] {
   const above = finite.find((node) => node > 1.1 * value);
   const below = finite.findLast((node) => node < 0.9 * value);
   return [below, above].filter((node) => node !== undefined);
-}
-
-function judgedOf(fault: Fault, edit: Fault, prior: number, predicted: Float64Array, fit: Fit): Judged {
-  return { fault, edit, prior, logWeight: Math.log(prior) + fit.logLikelihood, fit, predicted };
 }
 
 /** Readings against the family's value, the part as it should be among them. */
@@ -293,58 +282,4 @@ function judgeMember(family: Family, { kind, at, prior }: Member, curve: Curve, 
   if (!curve.covers(at)) return undefined;
   const predicted = curve.at(at);
   return judgedOf(faultAt(family, kind, at), editAt(family, at), prior, predicted, likelihood.fit(predicted));
-}
-
-function judgeRange(
-  family: Family,
-  kind: Fault["kind"],
-  [low, high]: readonly [number, number],
-  prior: number,
-  curve: Curve,
-  likelihood: Likelihood,
-  loose: number,
-): Judged {
-  const at = (k: number) => low * (high / low) ** ((k + 0.5) / QUADRATURE);
-  const points = Array.from({ length: QUADRATURE }, (_, k) => {
-    const predicted = curve.at(at(k));
-    return { value: at(k), predicted, fit: likelihood.fit(predicted, { loose }) };
-  });
-  const total = logSum(points.map(({ fit }) => fit.logLikelihood));
-  let best = points.reduce((a, b) => (b.fit.logLikelihood > a.fit.logLikelihood ? b : a));
-  best = refine(best, curve, likelihood, loose, (high / low) ** (1 / QUADRATURE));
-  const kept = points.filter(({ fit }) => fit.logLikelihood > best.fit.logLikelihood - 2).map(({ value }) => value);
-  return {
-    fault: faultAt(family, kind, best.value),
-    edit: editAt(family, best.value),
-    prior,
-    logWeight: Math.log(prior) + total - Math.log(QUADRATURE),
-    fit: best.fit,
-    predicted: best.predicted,
-    low: Math.min(best.value, ...kept),
-    high: Math.max(best.value, ...kept),
-  };
-}
-
-interface Point {
-  value: number;
-  predicted: Float64Array;
-  fit: Fit;
-}
-
-/** Golden section on the logarithm of the value, within one step of the best of the grid. */
-function refine(best: Point, curve: Curve, likelihood: Likelihood, loose: number, step: number): Point {
-  let [low, high] = [best.value / step, best.value * step];
-  let top = best;
-  for (let k = 0; k < 12; k += 1) {
-    const [a, b] = [low * (high / low) ** 0.382, low * (high / low) ** 0.618];
-    const [at, other] = [a, b].map((value) => {
-      const predicted = curve.at(value);
-      return { value, predicted, fit: likelihood.fit(predicted, { loose }) };
-    }) as [Point, Point];
-    const better = at.fit.logLikelihood > other.fit.logLikelihood ? at : other;
-    if (better === at) high = b;
-    else low = a;
-    if (better.fit.logLikelihood > top.fit.logLikelihood) top = better;
-  }
-  return top;
 }

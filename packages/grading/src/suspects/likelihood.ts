@@ -46,6 +46,13 @@ export interface Fit {
   slip?: number;
 }
 
+export interface FitOptions {
+  /** Slopes at the fault itself, where they were computed; else the healthy chassis's, stretched as the reading is. */
+  slopes?: Float64Array;
+  /** Share of what the fault changes that the prediction may be off by, when it is a first look only. */
+  loose?: number;
+}
+
 /** The likelihood of a set of readings under any prediction, with the covariance that tolerances and meters give them. */
 export class Likelihood {
   readonly indices: readonly number[];
@@ -108,10 +115,8 @@ export class Likelihood {
 
   /**
    * @param predicted scaled readings, by observable; those that are NaN are left out
-   * @param slopes slopes at the fault itself, where they were computed; else the healthy chassis's, stretched as the reading is
-   * @param loose share of what the fault changes that the prediction may be off by, when it is a first look only
    */
-  fit(predicted: Float64Array, { slopes, loose = 0 }: { slopes?: Float64Array; loose?: number } = {}): Fit {
+  fit(predicted: Float64Array, { slopes, loose = 0 }: FitOptions = {}): Fit {
     const base = slopes === undefined ? this.#base : this.covariance(slopes);
     const offsets = slopes === undefined ? this.#offsets : this.#offsetsOf(slopes);
     const known = this.indices.flatMap((index, k) => (Number.isNaN(predicted[index]!) ? [] : [k]));
@@ -185,7 +190,9 @@ export class Likelihood {
     for (let i = 0; i < n; i += 1)
       for (let j = 0; j < n; j += 1)
         sum +=
-          slopes[this.indices[i]! * width + column]! * inverse[i * n + j]! * (this.#values[j]! - predicted[this.indices[j]!]! - offsets[j]!);
+          slopes[this.indices[i]! * width + column]! *
+          inverse[i * n + j]! *
+          (this.#values[j]! - predicted[this.indices[j]!]! - offsets[j]!);
     return sum;
   }
 

@@ -3,7 +3,7 @@ import { confirmOf, measurementCautions } from "./confirm.ts";
 import type { Ground } from "./ground.ts";
 import { deviationOf, type Group } from "./groups.ts";
 import { forbiddenPoints, hazardOf } from "./hazards.ts";
-import type { Judged } from "./hypotheses.ts";
+import type { Judged } from "./judged.ts";
 import type { Fit } from "./likelihood.ts";
 import { nextMeasurement } from "./nextMeasurement.ts";
 import { unscaled } from "./observable.ts";
@@ -116,7 +116,9 @@ function readingOf(found: Found, judged: Judged, index: number, value: number, k
 
 /** Whether a suspect changes any reading by more than a share of its spread. */
 const shows = ({ ground, usable }: Found, { predicted }: Judged): boolean =>
-  usable.some(({ index }) => Math.abs(predicted[index]! - ground.nominal[index]!) > SHOWS * deviationOf(ground, index, ground.nominal[index]!));
+  usable.some(
+    ({ index }) => Math.abs(predicted[index]! - ground.nominal[index]!) > SHOWS * deviationOf(ground, index, ground.nominal[index]!),
+  );
 
 function nextOf(model: ChassisModel, found: Found, coldOnly: boolean): SuspectNext | undefined {
   const { ground, groups, healthy } = found;

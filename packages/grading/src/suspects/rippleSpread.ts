@@ -31,7 +31,9 @@ export function spreadRipple(ground: Ground, hertz: number, wanted: ReadonlySet<
       if (element === undefined || !BALANCED.has(element.kind)) continue;
       const column = ground.parameters.findIndex(({ key }) => key === parameterKey(ref, part === "line" ? situation.key : ""));
       const deviation = ground.parameters[column]?.deviation ?? 0;
-      const both = [1 + deviation, 1 - deviation].map((factor) => read(solver, situation, element, scaleParameter(element, ref, factor), ground, ripples));
+      const both = [1 + deviation, 1 - deviation].map((factor) =>
+        read(solver, situation, element, scaleParameter(element, ref, factor), ground, ripples),
+      );
       const [up, down] = both;
       const same = read(solver, situation, element, element, ground, ripples);
       if (up === undefined || down === undefined || same === undefined) continue;

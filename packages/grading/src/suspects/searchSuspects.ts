@@ -4,13 +4,16 @@ import { applyFault } from "./applyFault.ts";
 import { candidateMeasurements } from "./candidates.ts";
 import { judgeDoubles, type Relaid } from "./doubles.ts";
 import { enumerateFaults } from "./enumerate.ts";
+import type { Fault } from "./fault.ts";
 import { FaultSolver } from "./faultSolver.ts";
 import { type Ground, lay } from "./ground.ts";
 import { groupsOf } from "./groups.ts";
-import { type Judged, judgeAll } from "./hypotheses.ts";
+import { judgeAll } from "./hypotheses.ts";
+import type { Judged } from "./judged.ts";
 import { Likelihood, logSum } from "./likelihood.ts";
 import { type Observable, observableOf } from "./observable.ts";
 import { type Priors, priorsOf } from "./priors.ts";
+import { retraced } from "./ranges.ts";
 import { type Belief, reportOf } from "./report.ts";
 import { spreadRipple } from "./rippleSpread.ts";
 import { Screen } from "./screen.ts";
@@ -36,6 +39,8 @@ const FINAL_MARGIN = 10;
 /** So many get slopes of their own by the first look, and so many of the finalists by simulation where that says nothing. */
 const LEADING = 60;
 const RELAID = 4;
+/** The value of so many is estimated anew with many steps. */
+const RETRACED = 12;
 /** A healthy chassis needs no search whose readings all lie within so many deviations, and together within their number of squared ones. */
 const QUIET = 1.5;
 /** A reading further off than this is not explained by one fault. */
@@ -186,9 +191,13 @@ function again(ranked: readonly Judged[], second: Second): { finalists: Judged[]
   const best = leading[0]?.judged.logWeight ?? 0;
   const all = new Set(whole.observables.keys());
   const refined = leading.slice(0, FINALISTS).filter(({ judged }) => judged.logWeight > best - FINAL_MARGIN);
-  const relaid = refined.map(({ judged, slopes }): Relaid => {
-    const predicted = late() ? undefined : solver.predict([judged.edit], all, { effort: "fine" });
-    return predicted === undefined ? { judged, ...(slopes === undefined ? {} : { slopes }) } : refitted(judged, predicted, slopes, likelihood);
+  const predict = (edit: Fault) => solver.predict([edit], all, { effort: "fine" });
+  const relaid = refined.map(({ judged, slopes }, rank): Relaid => {
+    const options = slopes === undefined ? {} : { slopes };
+    const mended = rank < RETRACED && !late() ? retraced(judged, predict, likelihood, options) : undefined;
+    if (mended !== undefined) return { judged: mended, ...options };
+    const predicted = late() ? undefined : predict(judged.edit);
+    return predicted === undefined ? { judged, ...options } : refitted(judged, predicted, slopes, likelihood);
   });
   relaid.sort(byWeight);
   for (const [rank, { judged }] of relaid.slice(0, RELAID).entries()) {

@@ -91,7 +91,8 @@ export class PortSolver {
       let largest = 0;
       for (let k = 0; k < next.length; k++) {
         // A tangent that asks a forward junction for current backwards asks it to block: down its exponential it would walk for long.
-        const value = amps[k]! < 0 && slopes[k]! > LEAST_SLOPE && volts.active[k]! > 0 && pass < PASSES / 2 ? Math.min(0, next[k]!) : next[k]!;
+        const value =
+          amps[k]! < 0 && slopes[k]! > LEAST_SLOPE && volts.active[k]! > 0 && pass < PASSES / 2 ? Math.min(0, next[k]!) : next[k]!;
         const difference = Math.abs(value - volts.active[k]!);
         if (!(difference < Number.POSITIVE_INFINITY)) return undefined;
         if ((slopes[k]! > LEAST_SLOPE || value > 0) && difference > largest * scale) largest = difference / scale;
