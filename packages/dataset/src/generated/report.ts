@@ -297,6 +297,10 @@ export interface ReportSuspectReport {
   };
   life: "found" | "restored";
   hypotheses: number;
+  /**
+   * Of these, leads and bridges at alternating points that were not looked at, since something else explains the readings.
+   */
+  spared: number;
   simulations: number;
   complete: boolean;
   seconds: number;

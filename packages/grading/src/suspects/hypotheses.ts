@@ -5,7 +5,7 @@ import type { Fault } from "./fault.ts";
 import type { FaultSolver } from "./faultSolver.ts";
 import type { Ground } from "./ground.ts";
 import { type Judged, judgedOf } from "./judged.ts";
-import type { Likelihood } from "./likelihood.ts";
+import type { Fit, Likelihood } from "./likelihood.ts";
 import { judgeRange } from "./ranges.ts";
 import type { Screen } from "./screen.ts";
 
@@ -28,10 +28,8 @@ const SCREEN_MARGIN = 14;
 const SCREEN_MOST = 160;
 /** A hypothesis that falls behind by so much on part of the readings is not followed further: two slips would not save it. */
 const HOPELESS = 25;
-/** A hypothesis explains the readings that leaves none further off than so many deviations; where one does, long simulations are spared. */
-const EXPLAINED = 3;
-/** Faults at most that only a simulation tells of and that are simulated all the same; the others come last. */
-const UNSCREENED_MOST = 600;
+/** A hypothesis explains the readings whose squared deviations lie within so many standard deviations of their number. */
+const EXPLAINED = 1.3;
 /** A range is simulated at length where it falls behind the best one by no more than this. */
 const PROMISING = 8;
 /** Long simulations at most. */
@@ -48,7 +46,7 @@ const SAME_VALUE = 0.05;
  * A look at every hypothesis: all that are matters of resistance on the linearised chassis, then those in play by simulation. What only a
  * long simulation would tell comes last, and only where nothing else explains the readings.
  */
-export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { judged: Judged[]; complete: boolean } {
+export function judgeAll({ singles, families }: Hypotheses, bench: Bench): Verdicts {
   const judge = new Judge(bench);
   const looked: Looked[] = [];
   for (const single of singles) looked.push(judge.lookAtSingle(single.fault, single.prior));
@@ -57,12 +55,11 @@ export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { jud
   const best = looked.find(({ logWeight }) => Number.isFinite(logWeight))?.logWeight ?? 0;
   const judged: Judged[] = [];
   let followed = 0;
-  let unseen = 0;
   let late = false;
   const putOff: (() => Judged[])[] = [];
-  for (const { logWeight, run, fallback } of looked) {
+  for (const { logWeight, wiring, run, fallback } of looked) {
     const screened = Number.isFinite(logWeight);
-    if (!screened && ++unseen > UNSCREENED_MOST) {
+    if (!screened && wiring) {
       putOff.push(run);
       continue;
     }
@@ -74,26 +71,41 @@ export function judgeAll({ singles, families }: Hypotheses, bench: Bench): { jud
     judged.push(...run());
     late = bench.tick();
   }
-  const explained = () => judged.some(({ fit }) => fit.deviations.every((deviation) => Math.abs(deviation) < EXPLAINED));
-  for (const run of explained() ? [] : putOff) {
-    if (late) break;
-    judged.push(...run());
-    late = bench.tick();
-  }
+  const explained = () => judged.some(({ fit }) => explains(fit));
+  if (!explained())
+    for (const run of putOff.splice(0)) {
+      if (late) break;
+      judged.push(...run());
+      late = bench.tick();
+    }
   const far = judge.far.sort((a, b) => b.prior - a.prior).slice(0, FAR_MOST);
   for (const fault of explained() ? [] : far) {
     if (late) break;
     judged.push(...judge.march(fault));
     late = bench.tick();
   }
-  return { judged, complete: !late };
+  return { judged, complete: !late, spared: putOff.length };
 }
+
+export interface Verdicts {
+  judged: Judged[];
+  /** False when time ran out. */
+  complete: boolean;
+  /** Leads and bridges at alternating points that were not looked at, since something else explains the readings. */
+  spared: number;
+}
+
+/** Whether a hypothesis leaves no more unexplained than chance does, and nothing to a slip. */
+const explains = ({ squares, deviations, slip }: Fit): boolean =>
+  slip === undefined && squares < deviations.length + EXPLAINED * Math.sqrt(2 * deviations.length);
 
 /** A first look: what it weighs, how to judge it by simulation, and what stands for it where that is not worth while. */
 interface Looked {
   /** Infinity where only a simulation tells. */
   logWeight: number;
   prior: number;
+  /** A lead or a bridge: there are very many. */
+  wiring: boolean;
   run: () => Judged[];
   fallback: Judged[];
 }
@@ -142,23 +154,25 @@ class Judge {
 
   lookAtSingle(fault: Fault, prior: number): Looked {
     const { screen, likelihood } = this.#bench;
+    const wiring = fault.kind === "moved-lead";
     const run = () => {
       const predicted = this.#simulate(fault, { fault, prior });
       return predicted === undefined ? [] : [judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted))];
     };
     const predicted = screen.predict(fault);
-    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [] };
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, wiring, run, fallback: [] };
     const looked = judgedOf(fault, fault, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
-    return { logWeight: looked.logWeight, prior, run, fallback: [looked] };
+    return { logWeight: looked.logWeight, prior, wiring, run, fallback: [looked] };
   }
 
   lookAtFamily(family: Family): Looked[] {
     const { screen, ground, likelihood } = this.#bench;
     const rows = family.nodes.map((value) => screen.predict(editAt(family, value)));
     const prior = family.members.reduce((sum, member) => sum + member.prior, 0);
+    const wiring = family.by === "bridge";
     const known = family.nodes.filter((_, k) => rows[k] !== undefined);
     if (known.length < 2 || known.length < family.nodes.length / 2)
-      return [{ logWeight: Number.POSITIVE_INFINITY, prior, run: () => this.#simulateFamily(family), fallback: [] }];
+      return [{ logWeight: Number.POSITIVE_INFINITY, prior, wiring, run: () => this.#simulateFamily(family), fallback: [] }];
     const curve = curveOf(
       family,
       known,
@@ -168,7 +182,9 @@ class Judge {
     return family.members.flatMap((member): Looked[] => {
       if (typeof member.at === "number") return [this.#lookAtMember(family, member, member.at)];
       const looked = judgeRange(family, member.kind, member.at, member.prior, curve, likelihood, SCREEN_LOOSE);
-      return [{ logWeight: looked.logWeight, prior: member.prior, run: () => this.#trace(family, member, looked), fallback: [looked] }];
+      return [
+        { logWeight: looked.logWeight, prior: member.prior, wiring, run: () => this.#trace(family, member, looked), fallback: [looked] },
+      ];
     });
   }
 
@@ -176,14 +192,15 @@ class Judge {
   #lookAtMember(family: Family, { kind, prior }: Member, value: number): Looked {
     const { screen, likelihood } = this.#bench;
     const [fault, edit] = [faultAt(family, kind, value), editAt(family, value)];
+    const wiring = family.by === "bridge";
     const run = () => {
       const predicted = this.#simulate(edit, { fault, prior });
       return predicted === undefined ? [] : [judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted))];
     };
     const predicted = screen.predict(edit);
-    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, run, fallback: [] };
+    if (predicted === undefined) return { logWeight: Number.POSITIVE_INFINITY, prior, wiring, run, fallback: [] };
     const looked = judgedOf(fault, edit, prior, predicted, likelihood.fit(predicted, { loose: SCREEN_LOOSE }));
-    return { logWeight: looked.logWeight, prior, run, fallback: [looked] };
+    return { logWeight: looked.logWeight, prior, wiring, run, fallback: [looked] };
   }
 
   /** Simulates a range where the first look finds it likeliest, and then where the simulated values do, until that is where it was simulated. */

@@ -26,6 +26,7 @@ export interface Found {
   priorScale: number;
   top: number;
   hypotheses: number;
+  spared: number;
   simulations: number;
   complete: boolean;
   seconds: number;
@@ -71,6 +72,7 @@ export function reportOf(model: ChassisModel, found: Found): SuspectReport {
       : { coldOnly: { title: titleOf(model, risky!.members[0]!.judged.fault), at: hazard.point, volts: hazard.volts } }),
     life,
     hypotheses: found.hypotheses,
+    spared: found.spared,
     simulations: found.simulations,
     complete: found.complete,
     seconds: found.seconds,

@@ -73,6 +73,7 @@ const EMPTY: Omit<SuspectReport, "life" | "seconds"> = {
   suspects: [],
   unexplained: [],
   hypotheses: 0,
+  spared: 0,
   simulations: 0,
   complete: true,
 };
@@ -116,8 +117,10 @@ function search(
   };
   const late = () => performance.now() - clock.start > clock.limit;
   const screen = new Screen(ground);
-  const { judged, complete } = judgeAll(faults, { ground, solver, screen, likelihood, wanted, tick });
-  const scale = Math.log((1 - HEALTHY - UNKNOWN) / judged.reduce((sum, { prior }) => sum + prior, 0));
+  const { judged, complete, spared } = judgeAll(faults, { ground, solver, screen, likelihood, wanted, tick });
+  const members = faults.families.flatMap((family) => family.members);
+  const odds = [...faults.singles, ...members].reduce((sum, { prior }) => sum + prior, 0);
+  const scale = Math.log((1 - HEALTHY - UNKNOWN) / odds);
   const ranked = judged.map((entry) => ({ ...entry, logWeight: entry.logWeight + scale }));
   // What could be read next is worked out for those alone that are still in play.
   const whole = lay(model, life, observables);
@@ -148,7 +151,8 @@ function search(
     groups: groupsOf(beliefs, whole),
     priorScale: Math.exp(scale),
     top: options.top ?? 5,
-    hypotheses: judged.length,
+    hypotheses: faults.singles.length + members.length,
+    spared,
     simulations: solver.solved + closer.solved,
     complete,
     seconds: seconds(),

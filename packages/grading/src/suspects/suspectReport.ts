@@ -69,6 +69,8 @@ export interface SuspectReport {
   coldOnly?: { title: string; at: string; volts: number };
   life: "found" | "restored";
   hypotheses: number;
+  /** Of these, leads and bridges at alternating points that were not looked at, since something else explains the readings. */
+  spared: number;
   simulations: number;
   /** False when time ran out before every hypothesis had been looked at. */
   complete: boolean;

@@ -33,8 +33,12 @@ export function beliefWords(posterior: number): string {
 
 /** What the search comes to, in one or two sentences. */
 export function verdictWords(report: SuspectReport): string {
-  const { verdict, hypotheses, complete } = report;
-  const looked = `${hypotheses} faults weighed${complete ? "" : "; time ran out before the rest"}.`;
+  const { verdict, hypotheses, spared, complete } = report;
+  const left =
+    spared === 0 || verdict === "nothing-off"
+      ? ""
+      : ` (${spared} of them, wires at points that carry AC, were not simulated, since something else explains the readings)`;
+  const looked = `${hypotheses} faults weighed${left}${complete ? "" : "; time ran out before the rest"}.`;
   switch (verdict) {
     case "no-readings":
       return "No reading of this job can be compared with a simulation, so there is nothing to search with.";

@@ -71,6 +71,7 @@ export const fixtureSuspects: SuspectReport = {
   coldOnly: { title: "R9: the first lead that belongs on B+ lies on V5 grid", at: "V5 grid to chassis", volts: 140 },
   life: "found",
   hypotheses: 617,
+  spared: 40,
   simulations: 230,
   complete: true,
   seconds: 0.7,
