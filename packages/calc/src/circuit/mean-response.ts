@@ -81,9 +81,7 @@ class Response implements MeanResponse {
     this.alternating = new Set(names.filter((point, index) => alternates(this.swings.get(point)!, this.volts[index]!)));
     this.radians = 2 * Math.PI * steady.hertz;
     this.transfer = transferOhms(names, base.reference, steady);
-    this.tubes = new Map(
-      base.elements.filter(isTube).map((element) => [element.id, this.beyondTangent(element, deviceOf(element), false)]),
-    );
+    this.tubes = new Map(base.elements.filter(isTube).map((element) => [element.id, this.beyondTangent(deviceOf(element), false)]));
   }
 
   changed(network: Network): Float64Array | undefined {
@@ -142,7 +140,7 @@ class Response implements MeanResponse {
   /** What takes an element of the base away. A capacitor may only change in what leaks through it. */
   private taken(element: Element, after: Element | undefined): Group[] | undefined {
     if (elementPoints(element).some((point) => this.alternating.has(point))) return undefined;
-    if (isTube(element)) return [this.beyondTangent(element, deviceOf(element), true)];
+    if (isTube(element)) return [this.beyondTangent(deviceOf(element), true)];
     if (element.kind === "capacitor" && !this.isStill(element) && !(after?.kind === "capacitor" && sameStore(element, after)))
       return undefined;
     const branch = branchOf(element);
@@ -188,7 +186,7 @@ class Response implements MeanResponse {
   }
 
   /** What a tube of the base draws beyond its tangent there; or, when it is gone, what its tangent has to give back. */
-  private beyondTangent(element: Tube, device: PortDevice, gone: boolean): Group {
+  private beyondTangent(device: PortDevice, gone: boolean): Group {
     const ports = this.ports(device);
     const count = device.ports.length;
     const start = Float64Array.from(ports.plus, (plus, k) => this.between(this.volts, plus, ports.minus[k]!));
