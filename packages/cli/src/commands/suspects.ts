@@ -1,7 +1,8 @@
 import { loadDataset } from "@underchassis/dataset/load";
-import { buildModel, searchSuspects } from "@underchassis/grading";
+import { buildModel, ODDS_NAMES, searchSuspects } from "@underchassis/grading";
 import { renderSuspects, stableJson } from "@underchassis/report";
 import { type Command, InvalidArgumentError, Option } from "commander";
+import { closest } from "fastest-levenshtein";
 import { loadJobFiles } from "../files/loadJobFiles.ts";
 import { EXIT, type Terminal } from "../terminal.ts";
 import { refuse } from "./refuse.ts";
@@ -12,6 +13,7 @@ interface SuspectsOptions {
   format: (typeof FORMATS)[number];
   top: number;
   timeLimit?: number;
+  odds?: ReadonlyMap<string, number>;
 }
 
 /** Progress is shown when a search takes longer than this, in milliseconds. */
@@ -28,6 +30,7 @@ function suspects(path: string, options: SuspectsOptions, terminal: Terminal): n
   let shown = start;
   const report = searchSuspects(model, {
     top: options.top,
+    ...(options.odds === undefined ? {} : { odds: options.odds }),
     ...(options.timeLimit === undefined ? {} : { timeLimitSeconds: options.timeLimit }),
     onProgress(done, total) {
       const now = performance.now();
@@ -61,6 +64,17 @@ function secondsOf(text: string): number {
   return value;
 }
 
+/** One more of `capacitor.leaky=80`. */
+function oddsOf(text: string, before: ReadonlyMap<string, number> = new Map()): ReadonlyMap<string, number> {
+  const [name = "", figure = ""] = text.split("=");
+  const weight = Number(figure);
+  if (!ODDS_NAMES.includes(name))
+    throw new InvalidArgumentError(`expected a kind of part and a fault; the nearest is ${closest(name, [...ODDS_NAMES])}`);
+  if (figure === "" || !(weight >= 0 && weight <= 1000))
+    throw new InvalidArgumentError(`expected a weight from 0 to 1000 on the scale of the failure notes, such as ${name}=80`);
+  return new Map([...before, [name, weight]]);
+}
+
 /** Adds the arguments of `underchassis suspects`. */
 export function define(command: Command, terminal: Terminal, finish: (exitCode: number) => void): void {
   command
@@ -68,5 +82,11 @@ export function define(command: Command, terminal: Terminal, finish: (exitCode: 
     .addOption(new Option("-f, --format <format>", "how to print it").choices(FORMATS).default("text"))
     .addOption(new Option("-n, --top <count>", "most suspects to print").argParser(wholeNumber).default(5))
     .addOption(new Option("-t, --time-limit <seconds>", "stop looking after so long, and say so").argParser(secondsOf))
+    .addOption(
+      new Option(
+        "-p, --odds <part.fault=weight>",
+        "how common a fault is, instead of what the failure notes say; may be repeated",
+      ).argParser(oddsOf),
+    )
     .action((path: string, options: SuspectsOptions) => finish(suspects(path, options, terminal)));
 }

@@ -55,8 +55,22 @@ const WEIGHT = 10;
  */
 const TEMPER = 0.5;
 
-/** Priors of a chassis: the failure notes of the dataset where they speak of such a part and fault, else the odds above. */
-export function priorsOf(model: ChassisModel): Priors {
+/** Solder and dirt between points belong to no part. */
+const BRIDGE = "wire.bridge";
+
+/** What odds can be given for: a kind of part and a kind of fault, as `capacitor.leaky`. */
+export const ODDS_NAMES: readonly string[] = [
+  ...Object.entries(DEFAULT_ODDS).flatMap(([part, odds]) => Object.keys(odds).map((kind) => `${part}.${kind}`)),
+  BRIDGE,
+];
+
+/**
+ * Priors of a chassis: odds of one's own where they are given, the failure notes of the dataset where they speak of such a part and
+ * fault, else the odds above.
+ *
+ * @param own weights on the scale of the failure notes (1 rare, 100 the commonest), by a name of `ODDS_NAMES`
+ */
+export function priorsOf(model: ChassisModel, own: ReadonlyMap<string, number> = new Map()): Priors {
   const notes = [...model.dataset.failureNotes.values()];
   const kitBuilt = model.assembly === "kit" || model.assembly === "home";
   const weigh = (kind: FaultKind, weight: number) =>
@@ -71,11 +85,14 @@ export function priorsOf(model: ChassisModel): Priors {
     of(kind, part, element) {
       const what = part === undefined ? "line" : CONTACTS.has(part.kind) ? "contact" : part.kind;
       const odds = DEFAULT_ODDS[what]?.[kind] ?? (element.kind === "voltage-source" && kind === "line-voltage" ? 2 : 0);
+      const given = own.get(`${what}.${kind}`);
+      if (given !== undefined) return weigh(kind, given);
       if (odds === 0) return 0;
       return weigh(kind, (part === undefined ? undefined : notedOf(part).get(kind)?.weight) ?? odds * WEIGHT);
     },
     // A bridge belongs to no part, so that it is as likely as all the leads of a few parts.
-    bridge: () => weigh("bridge", Math.max(WEIGHT, faultWeights(notes, { kind: "wire", kitBuilt }).get("bridge")?.weight ?? 0)),
+    bridge: () =>
+      weigh("bridge", own.get(BRIDGE) ?? Math.max(WEIGHT, faultWeights(notes, { kind: "wire", kitBuilt }).get("bridge")?.weight ?? 0)),
   };
 }
 

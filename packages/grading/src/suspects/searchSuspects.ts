@@ -12,7 +12,7 @@ import { judgeAll } from "./hypotheses.ts";
 import type { Judged } from "./judged.ts";
 import { Likelihood, logSum } from "./likelihood.ts";
 import { type Observable, observableOf } from "./observable.ts";
-import { type Priors, priorsOf } from "./priors.ts";
+import { priorsOf } from "./priors.ts";
 import { retraced } from "./ranges.ts";
 import { type Belief, reportOf } from "./report.ts";
 import { spreadRipple } from "./rippleSpread.ts";
@@ -26,8 +26,8 @@ export interface SearchOptions {
   top?: number;
   timeLimitSeconds?: number;
   onProgress?(done: number, total: number): void;
-  /** Odds of one's own instead of the dataset's. */
-  priors?: Priors;
+  /** Odds of one's own instead of the dataset's, by a name of `ODDS_NAMES`. */
+  odds?: ReadonlyMap<string, number>;
 }
 
 /** Belief in the healthy chassis, and in something that the search does not know, before any reading. common-practice, rough. */
@@ -106,7 +106,7 @@ function search(
 
   const solver = new FaultSolver(ground, model.line.hertz);
   const wanted = new Set(usable.map(({ index }) => index));
-  const priors = options.priors ?? priorsOf(model);
+  const priors = priorsOf(model, options.odds);
   const faults = enumerateFaults(model, life, fullestFirst(ground), priors);
   const total = faults.singles.length + faults.families.length;
   let done = 0;

@@ -28,10 +28,10 @@ export interface RawFile {
   /** What the close reading of its syntax found; worked out when first asked for. */
   faults(): readonly ReaderFault[];
   /** Set once it was parsed. */
-  value: { parsed: unknown } | undefined;
+  value: { parsed: unknown; /** It holds what is worth a close look: a number beyond all bounds, a name twice. */ odd: boolean } | undefined;
 }
 
-/** A formula that stands in a record. */
+/** A formula that stands in a record. Its expression is that of its shape: figures that are quantities are others than in the text. */
 export interface WrittenFormula {
   text: string;
   path: Path;

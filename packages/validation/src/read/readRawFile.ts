@@ -42,7 +42,8 @@ export function parseRecord(file: RawFile): void {
   try {
     const text = file.text.charCodeAt(0) === 0xfeff ? file.text.slice(1) : file.text;
     const value: unknown = JSON.parse(text);
-    if (!needsCloseReading(text, value) || file.faults().length === 0) file.value = { parsed: value };
+    const odd = needsCloseReading(text, value);
+    if (!odd || file.faults().length === 0) file.value = { parsed: value, odd };
   } catch {
     // The close reading says where and why.
     if (file.faults().length === 0) throw new Error(`${file.path} is not JSON, but nothing is found wrong with it`);

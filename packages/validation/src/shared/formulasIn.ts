@@ -2,28 +2,37 @@ import { FormulaError, parseFormula } from "@underchassis/calc/expression";
 import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
 import type { RecordKind } from "../model/fileKind.ts";
 import type { RecordFile, WrittenFormula } from "../model/subjects.ts";
+import { shapeOf } from "./formulaShape.ts";
 
 type Parsed = WrittenFormula["parsed"];
 
-/** Templates of a family repeat each other's formulas; these are read once. */
+/** Templates of a family repeat each other's formulas, but for their figures; each shape is read once. */
 const known = new Map<string, Parsed>();
 const KEPT = 2000;
 
-/** Reads a formula, keeping what was read. */
+/** Reads a formula, keeping what was read of its shape. */
 function readFormula(text: string): Parsed {
-  const earlier = known.get(text);
-  if (earlier !== undefined) return earlier;
-  let parsed: Parsed;
+  const same = known.get(text);
+  if (same !== undefined) return same;
+  const shape = shapeOf(text);
+  const alike = known.get(shape);
+  if (alike !== undefined) return alike;
+  const parsed = parse(shape);
+  // What is wrong is told of the formula as it is written.
+  if (!parsed.ok) return shape === text ? parsed : parse(text);
+  if (known.size >= KEPT) known.clear();
+  known.set(shape, parsed);
+  return parsed;
+}
+
+function parse(text: string): Parsed {
   try {
     const { expression, gives, names, points } = parseFormula(text);
-    parsed = { ok: true, expression, gives, names, points: [...new Set(points.map(({ point }) => point))] };
+    return { ok: true, expression, gives, names, points: [...new Set(points.map(({ point }) => point))] };
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
-    parsed = { ok: false, error };
+    return { ok: false, error };
   }
-  if (known.size >= KEPT) known.clear();
-  known.set(text, parsed);
-  return parsed;
 }
 
 const kept = new WeakMap<RecordFile, readonly WrittenFormula[]>();

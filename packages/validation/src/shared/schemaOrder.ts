@@ -65,28 +65,38 @@ function node(schema: unknown, root: Schema): SchemaNode {
 export function misplacedProperties(kind: RecordKind, value: unknown): { path: Path; before: string }[] {
   const shape = shapeOf(kind);
   const found: { path: Path; before: string }[] = [];
-  if (shape !== undefined) walk(value, shape, [], found);
+  if (shape !== undefined) walk(value, shape, undefined, found);
   return found;
 }
 
-function walk(value: unknown, at: SchemaNode, path: Path, found: { path: Path; before: string }[]): void {
+/** A step of a path, from the inside out: most are never written down. */
+interface Step {
+  name: string | number;
+  outer: Step | undefined;
+}
+
+function pathOf(step: Step | undefined): (string | number)[] {
+  return step === undefined ? [] : [...pathOf(step.outer), step.name];
+}
+
+function walk(value: unknown, at: SchemaNode, outer: Step | undefined, found: { path: Path; before: string }[]): void {
   if (typeof value !== "object" || value === null) return;
   const { order, members, rest, items } = at();
   if (Array.isArray(value)) {
     if (items !== undefined)
       for (let index = 0; index < value.length; index++) {
-        if (typeof value[index] === "object") walk(value[index], items, [...path, index], found);
+        if (typeof value[index] === "object") walk(value[index], items, { name: index, outer }, found);
       }
     return;
   }
   let last = -1;
   let lastName = "";
   let told = false;
-  for (const name of Object.keys(value)) {
+  for (const name in value) {
     const place = order.get(name);
     if (place !== undefined) {
       if (place < last && !told) {
-        found.push({ path: [...path, name], before: lastName });
+        found.push({ path: [...pathOf(outer), name], before: lastName });
         told = true;
       }
       if (place > last) {
@@ -96,6 +106,6 @@ function walk(value: unknown, at: SchemaNode, path: Path, found: { path: Path; b
     }
     const member = members.get(name) ?? rest;
     const inside = (value as Record<string, unknown>)[name];
-    if (member !== undefined && typeof inside === "object") walk(inside, member, [...path, name], found);
+    if (member !== undefined && typeof inside === "object") walk(inside, member, { name, outer }, found);
   }
 }

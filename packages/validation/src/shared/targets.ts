@@ -1,19 +1,26 @@
 import { isRecord, listOf, type Path, textOf } from "@underchassis/source-text";
 
-/** Calls `visit` for every text of a value with its path, property names not included. */
-export function eachText(value: unknown, visit: (text: string, path: Path) => void, path: Path = []): void {
-  if (typeof value === "string") visit(value, path);
-  else if (Array.isArray(value)) {
-    for (let index = 0; index < value.length; index++) {
-      const item: unknown = value[index];
-      if (typeof item === "string" || (typeof item === "object" && item !== null)) eachText(item, visit, [...path, index]);
+/** Calls `visit` for every text of a value with its path, property names not included. The path is made only when it is asked for. */
+export function eachText(value: unknown, visit: (text: string, path: () => Path) => void): void {
+  const stack: (string | number)[] = [];
+  const path = (): Path => [...stack];
+  const walk = (at: unknown): void => {
+    if (typeof at === "string") visit(at, path);
+    else if (Array.isArray(at)) {
+      for (let index = 0; index < at.length; index++) {
+        stack.push(index);
+        walk(at[index]);
+        stack.pop();
+      }
+    } else if (isRecord(at)) {
+      for (const name in at) {
+        stack.push(name);
+        walk(at[name]);
+        stack.pop();
+      }
     }
-  } else if (isRecord(value)) {
-    for (const name of Object.keys(value)) {
-      const member = value[name];
-      if (typeof member === "string" || (typeof member === "object" && member !== null)) eachText(member, visit, [...path, name]);
-    }
-  }
+  };
+  walk(value);
 }
 
 /** The texts of a list property, with their paths. */

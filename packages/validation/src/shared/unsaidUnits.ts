@@ -46,6 +46,9 @@ function numbersIn(node: Expression): Extract<Expression, { kind: "number" }>[] 
   return node.kind === "number" ? [node] : childrenOf(node).flatMap(numbersIn);
 }
 
+/** Whether a number may be a margin, a ratio, a count or a constant, rather than a quantity alone. */
+export const isPlain = (value: number): boolean => isConstant(value) || isFactor(value);
+
 /** What stands in formulas of every circuit. */
 function isConstant(value: number): boolean {
   return value === 0 || value === 1 || value === 2 || Math.abs(value - Math.PI) < 1e-9;

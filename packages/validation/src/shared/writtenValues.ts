@@ -86,10 +86,15 @@ const KEPT = 5000;
 
 /** What keeps a text from being read; undefined when nothing does. */
 export function readingProblem(text: string, as: ReadAs): Read {
-  const key = `${"marking" in as ? `${as.marking} ${as.electrolytic}` : as.quantity}\u0000${text}`;
+  const kind = "marking" in as ? `${as.marking} ${as.electrolytic}` : as.quantity;
+  // Whether it can be read does not hang on the figures behind a point.
+  const shape = text.replace(/\b([1-9]\d{0,3})\.\d{1,12}\b/g, "$1.5");
+  const key = `${kind}\u0000${shape}`;
   if (known.has(key)) return known.get(key);
+  const problem = read(shape, as);
+  // What is wrong is told of the text as it is written.
+  if (problem !== undefined) return shape === text ? problem : read(text, as);
   if (known.size >= KEPT) known.clear();
-  const problem = read(text, as);
   known.set(key, problem);
   return problem;
 }

@@ -5,6 +5,8 @@ import { codePoint, matchComplaints } from "../../shared/matchComplaints.ts";
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const CONTROLS = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/g;
 
+const DELETE = "\u007f";
+
 /** No control characters. */
 export const controlCharacter: BytesRule = {
   code: "UC-109",
@@ -15,7 +17,9 @@ export const controlCharacter: BytesRule = {
   why: "They steer terminals and cut texts short, and nobody sees them.",
   bad: "a NUL in a title",
   good: "a title of letters",
-  check({ text, source, utf8 }) {
+  check({ text, source, utf8, ascii, value }) {
+    // JSON that was read has none below the blank.
+    if (value !== undefined && ascii && !text.includes(DELETE)) return [];
     if (!utf8 || text.search(CONTROLS) < 0) return [];
     return matchComplaints(source().text, CONTROLS, (character) => ({
       message: `a control character: ${codePoint(character)}`,

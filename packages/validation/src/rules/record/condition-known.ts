@@ -2,6 +2,14 @@ import type { StageTemplate } from "@underchassis/dataset";
 import { nearestOf, oneOf, type Path } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
 
+function allKnown({ parts, expected, requirements, typical }: StageTemplate): boolean {
+  for (const { condition } of expected) if (condition !== undefined && !CONDITIONS.includes(condition)) return false;
+  for (const { condition } of requirements) if (condition !== undefined && !CONDITIONS.includes(condition)) return false;
+  for (const list of [parts, typical?.parts ?? []])
+    for (const { presentIn } of list) if (presentIn?.every((name) => CONDITIONS.includes(name)) === false) return false;
+  return true;
+}
+
 /** The conditions that every job has. */
 const CONDITIONS = ["cold", "tubes-out", "standby", "operating"];
 
@@ -17,7 +25,9 @@ export const conditionKnown: RecordRule = {
   good: '"condition": "operating"',
   kinds: ["stage"],
   check(record) {
-    const { parts, expected, requirements, typical } = record.value as StageTemplate;
+    const template = record.value as StageTemplate;
+    if (allKnown(template)) return [];
+    const { parts, expected, requirements, typical } = template;
     const named: { name: string | undefined; path: Path }[] = [
       ...expected.map(({ condition }, index) => ({ name: condition, path: ["expected", index, "condition"] })),
       ...requirements.map(({ condition }, index) => ({ name: condition, path: ["requirements", index, "condition"] })),

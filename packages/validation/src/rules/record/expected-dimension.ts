@@ -23,10 +23,9 @@ export const expectedDimension: RecordRule = {
     formulasIn(record).flatMap(({ text, path, quantity, parsed }) => {
       const unit = UNITS[quantity ?? ""];
       if (unit === undefined || !parsed.ok || parsed.gives !== "number") return [];
-      const given = unitOf(parsed.expression as NumberExpression);
+      const { given, bare, right } = unitsOf(parsed.expression as NumberExpression);
       // Mixed units are the matter of another rule, and a bare number may stand for any.
-      if (given === undefined || given === unit || (given === "" && isBare(parsed.expression as NumberExpression))) return [];
-      if (rightWithUnsaidUnits(parsed.expression, "number", (formula) => gives(formula, unit))) return [];
+      if (given === undefined || given === unit || bare || right(unit)) return [];
       return [
         {
           at: { path, within: { offset: 0, length: text.length } },
@@ -37,6 +36,35 @@ export const expectedDimension: RecordRule = {
       ];
     }),
 };
+
+interface Units {
+  given: string | undefined;
+  /** Its number may be of any unit. */
+  bare: boolean;
+  /** Whether it gives a unit once a number or two of it are quantities. */
+  right(unit: string): boolean;
+}
+
+const known = new WeakMap<NumberExpression, Units>();
+
+/** The units of a formula; looked into once for all templates that share it. */
+function unitsOf(expression: NumberExpression): Units {
+  let units = known.get(expression);
+  if (units === undefined) {
+    const given = unitOf(expression);
+    const rights = new Map<string, boolean>();
+    const right = (unit: string): boolean => {
+      const earlier = rights.get(unit);
+      if (earlier !== undefined) return earlier;
+      const now = rightWithUnsaidUnits(expression, "number", (formula) => gives(formula, unit));
+      rights.set(unit, now);
+      return now;
+    };
+    units = { given, bare: given === "" && isBare(expression), right };
+    known.set(expression, units);
+  }
+  return units;
+}
 
 /** Whether a formula without a unit is one without quantities, so that its number may be of any unit. */
 function isBare(expression: NumberExpression): boolean {

@@ -17,6 +17,7 @@ const NEEDS: Readonly<Record<string, readonly string[]>> = {
   tube: ["pins", "type"],
   "regulator-tube": ["type"],
 };
+const LIMITED = Object.keys(ONLY);
 const VALUED = ["resistor", "potentiometer", "capacitor", "inductor", "fuse", "breaker", "thermistor", "load", "battery"];
 
 /** A part has what its kind has. */
@@ -33,6 +34,7 @@ export const kindFit: RecordRule = {
   check: (record) =>
     (record.value as StageTemplate).parts.flatMap((part, index): Complaint[] => {
       const having = part as unknown as Readonly<Record<string, unknown>>;
+      if (fits(part, having)) return [];
       const wrong = Object.entries(ONLY).flatMap(([property, kinds]): Complaint[] =>
         having[property] === undefined || kinds.includes(part.kind)
           ? []
@@ -59,6 +61,15 @@ export const kindFit: RecordRule = {
       ];
     }),
 };
+
+/** Whether nothing is to be said of a part, as of most. */
+function fits(part: StageTemplate["parts"][number], having: Readonly<Record<string, unknown>>): boolean {
+  const { kind } = part;
+  for (const property of LIMITED) if (having[property] !== undefined && ONLY[property]?.includes(kind) !== true) return false;
+  if (NEEDS[kind]?.some((property) => having[property] === undefined) === true) return false;
+  if (part.typical === undefined && (VALUED.includes(kind) || (kind === "rectifier" && part.type === undefined))) return false;
+  return part.between !== undefined || part.pins !== undefined || part.windings !== undefined;
+}
 
 function lacks(index: number, kind: string, property: string): Complaint {
   return {

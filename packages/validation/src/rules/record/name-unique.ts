@@ -19,7 +19,9 @@ export const nameUnique: RecordRule = {
         (record.value as TubeRecord).names.map((name, index) => ({ name: name.toUpperCase(), path: ["names", index] })),
         "the name",
       );
-    const { parts, terminals, points, requirements, failureNotes, cautions, sources } = record.value as StageTemplate;
+    const template = record.value as StageTemplate;
+    if (!repeats(template)) return [];
+    const { parts, terminals, points, requirements, failureNotes, cautions, sources } = template;
     return [
       ...repeated(named(parts, "parts", "role"), "the role"),
       ...repeated(
@@ -33,6 +35,24 @@ export const nameUnique: RecordRule = {
     ];
   },
 };
+
+/** Whether anything stands twice, without a word where. */
+function repeats({ parts, terminals, points, requirements, failureNotes, cautions, sources }: StageTemplate): boolean {
+  const seen = new Set<string>();
+  let count = 0;
+  const note = (name: string) => {
+    seen.add(name);
+    count++;
+  };
+  for (const { role } of parts) note(`r ${role}`);
+  for (const { id } of terminals) note(`p ${id}`);
+  for (const name in points) note(`p ${name}`);
+  for (const { id } of requirements) note(`q ${id}`);
+  for (const id of failureNotes ?? []) note(`n ${id}`);
+  for (const id of cautions ?? []) note(`c ${id}`);
+  for (const id of sources ?? []) note(`s ${id}`);
+  return seen.size < count;
+}
 
 interface Named {
   name: string;
@@ -48,6 +68,7 @@ const listed = (list: readonly string[] | undefined, at: string): Named[] =>
   (list ?? []).map((name, index) => ({ name, path: [at, index] }));
 
 function repeated(names: readonly Named[], what: string): Complaint[] {
+  if (names.length < 2) return [];
   const seen = new Set<string>();
   return names.flatMap(({ name, path, key }): Complaint[] => {
     if (!seen.has(name)) {

@@ -17,6 +17,7 @@ export const pointKnown: RecordRule = {
   check(record) {
     const template = record.value as StageTemplate;
     const points = pointsOf(template);
+    if (isSound(template, points)) return [];
     const used = usedPoints(template);
     const surrounded = surroundPoints(template);
     return [
@@ -48,6 +49,24 @@ export const pointKnown: RecordRule = {
     ];
   },
 };
+
+/** Whether all points used are there, and all that are there used: most templates are, and need no list of places. */
+function isSound({ parts, expected, points: inner, typical }: StageTemplate, points: ReadonlySet<string>): boolean {
+  const used = new Set<string>();
+  for (const { between, pins, windings } of parts) {
+    if (between !== undefined) for (const name of between) used.add(name);
+    for (const pin in pins) used.add(pins[pin as keyof typeof pins] as string);
+    for (const id in windings) for (const name of windings[id]?.between ?? []) used.add(name);
+  }
+  for (const { at, to } of expected) {
+    if (at !== undefined) used.add(at);
+    if (to !== undefined) used.add(to);
+  }
+  for (const name of used) if (!points.has(name)) return false;
+  const surrounded = typical?.parts ?? [];
+  for (const name in inner) if (!used.has(name) && !surrounded.some(({ between }) => between.includes(name))) return false;
+  return true;
+}
 
 function usedPoints({ parts, expected }: StageTemplate): { name: string; path: Path }[] {
   const list = (names: readonly string[] | undefined, path: Path) => (names ?? []).map((name, index) => ({ name, path: [...path, index] }));
