@@ -28,7 +28,9 @@ export interface RawFile {
   /** What the close reading of its syntax found; worked out when first asked for. */
   faults(): readonly ReaderFault[];
   /** Set once it was parsed. */
-  value: { parsed: unknown; /** It holds what is worth a close look: a number beyond all bounds, a name twice. */ odd: boolean } | undefined;
+  value:
+    | { parsed: unknown /** It holds what is worth a close look: a number beyond all bounds, a name twice. */; odd: boolean }
+    | undefined;
 }
 
 /** A formula that stands in a record. Its expression is that of its shape: figures that are quantities are others than in the text. */

@@ -68,7 +68,7 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   if (readable && file.path.endsWith(".json")) parseRecord(file);
   for (const rule of rules.bytes) {
     if (rule.kinds !== undefined && (file.kind === undefined || !rule.kinds.includes(file.kind))) continue;
-    attempt(rule, () => rule.check(file));
+    attempt(rule, file);
   }
   if (!readable) return;
   if (file.path.endsWith(".csv")) {
@@ -86,16 +86,19 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   const record = recordFile(file, file.kind, file.value.parsed);
   collector.record(file, record.value);
   let shapely = record.violations.length === 0;
-  for (const rule of rules.shape) if (attempt(rule, () => rule.check(record)) > 0) shapely = false;
+  for (const rule of rules.shape) if (attempt(rule, record) > 0) shapely = false;
   if (!shapely) findings.unusable.add(file.path);
-  if (shapely) for (const rule of rules.sound.get(record.kind) ?? []) attempt(rule, () => rule.check(record));
+  if (shapely) for (const rule of rules.sound.get(record.kind) ?? []) attempt(rule, record);
   for (const rule of rules.file) {
-    if (rule.of === "record" && (rule.kinds === undefined || rule.kinds.includes(record.kind))) attempt(rule, () => rule.check(record));
+    if (rule.of === "record" && (rule.kinds === undefined || rule.kinds.includes(record.kind))) attempt(rule, record);
   }
 
-  function attempt(rule: BytesRule | RecordRule | FileRule, check: () => ReturnType<RecordRule["check"]>): number {
+  function attempt<S>(
+    rule: (BytesRule | RecordRule | FileRule) & { check(subject: S): ReturnType<RecordRule["check"]> },
+    subject: S,
+  ): number {
     try {
-      const complaints = check();
+      const complaints = rule.check(subject);
       for (const complaint of complaints) findings.add(reporter.diagnostic(rule, complaint));
       return complaints.length;
     } catch (error) {

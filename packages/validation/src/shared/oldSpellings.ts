@@ -13,9 +13,12 @@ const OLD: readonly (readonly [RegExp, string])[] = [
 /** What every old spelling has in it; most values have none. */
 const SUSPECT = /m[mfc]|uuf|kc|c(?:ps|\/s)|mho|meg|\u00b5/i;
 
+/** Whether a text may have an old spelling in it. */
+export const hasOldSpelling = (text: string): boolean => SUSPECT.test(text);
+
 /** The old spellings in a text, with the modern ones. */
 export function oldSpellings(text: string): { offset: number; length: number; modern: string }[] {
-  if (!SUSPECT.test(text)) return [];
+  if (!hasOldSpelling(text)) return [];
   return OLD.flatMap(([pattern, modern]) =>
     [...text.matchAll(pattern)].map((match) => ({ offset: match.index, length: match[0].length, modern })),
   ).sort((a, b) => a.offset - b.offset);

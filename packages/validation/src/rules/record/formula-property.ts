@@ -5,6 +5,15 @@ import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { placesOfName } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
 
+/** Whether a name asks its part for what its kind has, or is another rule's matter. */
+function isOffered(name: string, kinds: ReadonlyMap<string, string>): boolean {
+  const dot = name.indexOf(".");
+  const kind = kinds.get(dot < 0 ? name : name.slice(0, dot));
+  const property = dot < 0 ? "" : name.slice(dot + 1);
+  const having = Object.hasOwn(PROPERTIES, property) ? PROPERTIES[property] : undefined;
+  return kind === undefined || having === undefined || having.includes(kind);
+}
+
 /** A part is asked only for what its kind has. */
 export const formulaProperty: RecordRule = {
   code: "UC-404",
@@ -17,8 +26,11 @@ export const formulaProperty: RecordRule = {
   good: '"formula": "reservoir.farads > 10e-6"',
   kinds: ["stage"],
   check(record) {
-    const kinds = new Map((record.value as StageTemplate).parts.map(({ role, kind }) => [role, kind]));
-    return formulasIn(record).flatMap(({ text, path, parsed }) =>
+    const kinds = new Map<string, string>();
+    for (const { role, kind } of (record.value as StageTemplate).parts) kinds.set(role, kind);
+    const formulas = formulasIn(record);
+    if (formulas.every(({ parsed }) => !parsed.ok || parsed.names.every((name) => isOffered(name, kinds)))) return [];
+    return formulas.flatMap(({ text, path, parsed }) =>
       parsed.ok
         ? parsed.names.flatMap((name): Complaint[] => {
             const [role = "", property = ""] = name.split(".");

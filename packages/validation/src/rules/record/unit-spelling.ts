@@ -1,6 +1,6 @@
 import type { StageTemplate } from "@underchassis/dataset";
 import type { RecordRule } from "../../model/rule.ts";
-import { oldSpellings } from "../../shared/oldSpellings.ts";
+import { hasOldSpelling, oldSpellings } from "../../shared/oldSpellings.ts";
 import { writtenValues } from "../../shared/writtenValues.ts";
 
 /** Values are written with modern units. */
@@ -15,13 +15,17 @@ export const unitSpelling: RecordRule = {
   good: '"typical": "20 uF 450 V"',
   kinds: ["stage"],
   fixable: true,
-  check: (record) =>
-    writtenValues(record.value as StageTemplate).flatMap(({ text, path }) =>
+  check(record) {
+    const values = writtenValues(record.value as StageTemplate);
+    // All together first: most templates have none.
+    if (!hasOldSpelling(values.map(({ text }) => text).join("\n"))) return [];
+    return values.flatMap(({ text, path }) =>
       oldSpellings(text).map(({ offset, length, modern }) => ({
         at: { path, within: { offset, length } },
         message: "an old spelling of a unit",
         received: text.slice(offset, offset + length),
         expected: modern,
       })),
-    ),
+    );
+  },
 };
