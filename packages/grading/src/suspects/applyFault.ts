@@ -2,7 +2,7 @@ import type { Element, Network, Pair, Winding } from "@underchassis/calc";
 import type { Fault } from "./fault.ts";
 
 /** Resistance of a short or a solder bridge in ohms. common-practice: what a meter shows as none. */
-export const SHORT_OHMS = 0.1;
+const SHORT_OHMS = 0.1;
 
 /** Splits `T1.hv-1` into the transformer and its winding; a plain element has no winding. */
 function windingOf(network: Network, id: string): { element: string; winding?: string } {

@@ -3,7 +3,7 @@ import type { CompiledNetwork } from "../model/index.ts";
 import { isOhmic, restingId, withoutLeakage } from "../simulate/restingNetwork.ts";
 
 /** A leakage below this is a short, which an ohmmeter's volt sees as well as any voltage does. */
-export const SEEN_LEAK_OHMS = 1e5;
+const SEEN_LEAK_OHMS = 1e5;
 
 /** The network as an ohmmeter finds it. */
 export const atRest = (network: Network): Network => withoutLeakage(network, SEEN_LEAK_OHMS);

@@ -34,7 +34,7 @@ export function coldTransfer(network: Network, index: ReadonlyMap<string, number
 }
 
 /** What a meter shows of it: what only insulation joins is open. */
-export const shownOhms = (ohms: number): number => (ohms > INSULATION_OHMS / 20 ? Number.POSITIVE_INFINITY : Math.max(0, ohms));
+const shownOhms = (ohms: number): number => (ohms > INSULATION_OHMS / 20 ? Number.POSITIVE_INFINITY : Math.max(0, ohms));
 
 /** Ohms between two points from the response; open where nothing is left of either. */
 export function ohmsOf(network: Network, index: ReadonlyMap<string, number>, transfer: Float64Array, from: string, to: string): number {

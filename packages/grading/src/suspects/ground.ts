@@ -48,7 +48,7 @@ export interface Ground {
 }
 
 /** Steps a period for slopes and first looks. */
-export const COARSE = { stepsPerPeriod: 48, tolerance: 3e-4, islands: "tie" } as const;
+const COARSE = { stepsPerPeriod: 48, tolerance: 3e-4, islands: "tie" } as const;
 const FINE = { stepsPerPeriod: 96, tolerance: 2e-5, islands: "tie" } as const;
 /** Resistance of test voltmeters that show how stiff a point is, in ohms; far above anything in a set. */
 const TEST_OHMS = 1e12;
