@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Network } from "./network.ts";
 import { scaleParameter } from "./parameter.ts";
-import { sensitivities } from "./sensitivities.ts";
+import { sensitivities, transferOhms } from "./sensitivities.ts";
 import type { ParameterRef, Probe } from "./solution.ts";
 import { solveSteady } from "./steady.ts";
-import { battery, capacitor, inductor, line, network, resistor, vacuum } from "./test-parts.ts";
+import { battery, capacitor, inductor, line, load, network, resistor, vacuum } from "./test-parts.ts";
 import { toleranceWindow } from "./window.ts";
 import { worstCase } from "./worst-case.ts";
 
@@ -121,6 +121,45 @@ describe("sensitivities", () => {
   it("refuses a parameter that the element cannot have", () => {
     expect(() => sensitivities(supply, [dc("q")], [ref("R", "farads")])).toThrow(expect.objectContaining({ code: "bad-value" }));
     expect(() => sensitivities(supply, [dc("q")], [ref("nothing", "ohms")])).toThrow(expect.objectContaining({ code: "bad-value" }));
+  });
+});
+
+describe("transferOhms", () => {
+  it("is the inverse of a resistor network's conductances: by hand", () => {
+    // G = [[1/R1 + 1/R2, -1/R2], [-1/R2, 1/R2 + 1/R3]]; its inverse is [[R1 (R2 + R3), R1 R3], [R1 R3, R3 (R1 + R2)]] / (R1 + R2 + R3).
+    const [r1, r2, r3] = [1000, 2000, 7000];
+    const ladder = network(
+      battery("B", "s", "0", 10),
+      resistor("R1", "s", "a", r1),
+      resistor("R2", "a", "b", r2),
+      resistor("R3", "b", "0", r3),
+    );
+    const found = transferOhms(["a", "b", "s"], "0", solveSteady(ladder));
+    const sum = r1 + r2 + r3;
+    const expected = [r1 * (r2 + r3), r1 * r3, 0, r1 * r3, r3 * (r1 + r2), 0, 0, 0, 0].map((value) => value / sum);
+    for (const [k, value] of expected.entries()) expect(found[k]).toBeCloseTo(value, 6);
+  });
+
+  it("a rectifier supply: what a milliampere put in does to the mean volts", () => {
+    const points = ["k", "q", "p"];
+    const steady = solveSteady(supply);
+    const found = transferOhms(points, "0", steady);
+    points.forEach((into, column) => {
+      const at = (amps: number) => solveSteady(network(...supply.elements, load("I", "0", into, amps)), { warmStart: steady });
+      const [low, high] = [at(-0.5e-3), at(0.5e-3)];
+      points.forEach((point, row) => {
+        const expected = (high.read(dc(point)) - low.read(dc(point))) / 1e-3;
+        // Half a milliampere bends a rectifier's and a tube's curve by a few thousandths; the two solutions differ by steps of 1e-6 of 300 V.
+        const slack = 0.01 * Math.abs(expected) + 1;
+        expect(Math.abs(found[row * points.length + column]! - expected), `${into} on ${point}`).toBeLessThan(slack);
+      });
+    });
+  });
+
+  it("refuses a state that is not the engine's own, and a point that is not there", () => {
+    const steady = solveSteady(network(battery("B", "a", "0", 1), resistor("R", "a", "0", 1)));
+    expect(() => transferOhms(["a"], "0", { ...steady })).toThrow(expect.objectContaining({ code: "bad-value" }));
+    expect(() => transferOhms(["z"], "0", steady)).toThrow(expect.objectContaining({ code: "unknown-point" }));
   });
 });
 

@@ -40,17 +40,22 @@ describe("Curve", () => {
   });
 
   it("keeps monotone readings monotone, between their neighbours", () => {
-    const steps = fc.array(fc.record({ factor: fc.double({ min: 1.05, max: 30, noNaN: true }), rise: fc.double({ min: 0, max: 100, noNaN: true }) }), {
-      minLength: 3,
-      maxLength: 9,
-    });
+    const steps = fc.array(
+      fc.record({ factor: fc.double({ min: 1.05, max: 30, noNaN: true }), rise: fc.double({ min: 0, max: 100, noNaN: true }) }),
+      {
+        minLength: 3,
+        maxLength: 9,
+      },
+    );
     fc.assert(
       fc.property(steps, fc.boolean(), (list, falling) => {
         let [value, read] = [10, 0];
         const [values, reads]: [number[], number[]] = [[], []];
         for (const { factor, rise } of list) {
-          values.push((value *= factor));
-          reads.push((read += falling ? -rise : rise));
+          value *= factor;
+          read += falling ? -rise : rise;
+          values.push(value);
+          reads.push(read);
         }
         const curve = new Curve(values, rowsOf(reads));
         const slack = 1e-9 * Math.max(1, Math.abs(read));

@@ -35,11 +35,11 @@ describe("exonerated", () => {
   });
 
   it("a part that was replaced is judged by what was measured of the new one", () => {
-    const replaced: Partial<JobPart> = {
-      measured: { value: "14 kohm", circuit: "out" },
-      change: { what: "replaced", fitted: { marked: "10 kohm" } },
-    } as Partial<JobPart>;
+    const measured = { value: "14 kohm", circuit: "out" } as const;
+    const replaced: Partial<JobPart> = { measured, fitted: "10 kohm" };
     expect(clearOf(replaced, "found")).toContain("drift-high");
     expect(clearOf(replaced, "restored")).toEqual([]);
+    const both: Partial<JobPart> = { measured, fitted: { marked: "10 kohm", measured: { value: "9.9 kohm", circuit: "out" } } };
+    expect(clearOf(both, "restored")).toContain("drift-high");
   });
 });

@@ -18,6 +18,11 @@ interface Point {
   fit: Fit;
 }
 
+/** What is sought to be largest. */
+type Height = (point: Point) => number;
+const likely: Height = ({ fit }) => fit.logLikelihood;
+const closeness: Height = ({ fit }) => -fit.squares;
+
 /**
  * A fault with a value to estimate, from readings against that value.
  *
@@ -42,25 +47,42 @@ export function judgeRange(
   const points = Array.from({ length: QUADRATURE }, (_, k) => look(low * (high / low) ** ((k + 0.5) / QUADRATURE)));
   const step = Math.exp(span / QUADRATURE);
   const coarse = points.reduce((a, b) => (b.fit.logLikelihood > a.fit.logLikelihood ? b : a));
-  const best = golden(coarse, look, Math.max(low, coarse.value / step), Math.min(high, coarse.value * step));
-  const even = logSum(points.map(({ fit }) => fit.logLikelihood)) - Math.log(QUADRATURE);
+  const around = (point: Point, height?: Height) =>
+    golden(point, look, Math.max(low, point.value / step), Math.min(high, point.value * step), height);
+  // Where every value of the grid takes a reading for a slip, a peak between two of them shows by the deviations alone.
+  const nearest =
+    coarse.fit.slip === undefined
+      ? coarse
+      : around(
+          points.reduce((a, b) => (closeness(b) > closeness(a) ? b : a)),
+          closeness,
+        );
+  const best = around(nearest.fit.logLikelihood > coarse.fit.logLikelihood ? nearest : coarse);
+  const width = peakWidth(best, look, step, range);
+  // A peak that the grid is too coarse for counts by its height and width, whether one of the values hit it or none.
+  const narrow = width < Math.log(step);
+  const even = narrow ? points.filter(({ value }) => Math.abs(Math.log(value / best.value)) > Math.log(step)) : points;
+  const weights = even.map(({ fit }) => fit.logLikelihood - Math.log(QUADRATURE));
+  if (narrow) weights.push(best.fit.logLikelihood + Math.log(width / span));
   const kept = points.filter(({ fit }) => fit.logLikelihood > best.fit.logLikelihood - KEPT).map(({ value }) => value);
+  // Between two values of the grid it is the peak itself that says how far one may go.
+  if (narrow)
+    for (const direction of [1, -1]) kept.push(best.value * Math.exp((direction * Math.sqrt(2 * KEPT) * width) / Math.sqrt(2 * Math.PI)));
   return {
     fault: faultAt(family, kind, best.value),
     edit: editAt(family, best.value),
     prior,
-    // A peak between two values of the grid counts by its height and width.
-    logWeight: Math.log(prior) + Math.max(even, best.fit.logLikelihood + Math.log(peakWidth(best, look, step) / span)),
+    logWeight: Math.log(prior) + logSum(weights),
     fit: best.fit,
     predicted: best.predicted,
     range,
-    low: Math.min(best.value, ...kept),
-    high: Math.max(best.value, ...kept),
+    low: Math.max(low, Math.min(best.value, ...kept)),
+    high: Math.min(high, Math.max(best.value, ...kept)),
   };
 }
 
-/** Area under a peak of height one, in the logarithm of the value: that of the normal curve which falls as fast. */
-function peakWidth(best: Point, look: (value: number) => Point, step: number): number {
+/** Area under a peak of height one within a range, in the logarithm of the value: that of the normal curve which falls as fast. */
+function peakWidth(best: Point, look: (value: number) => Point, step: number, [low, high]: readonly [number, number]): number {
   const half = (direction: 1 | -1): number => {
     let distance = Math.log(step);
     for (let k = 0; k < GOLDEN_STEPS; k += 1) {
@@ -70,19 +92,20 @@ function peakWidth(best: Point, look: (value: number) => Point, step: number): n
     }
     return distance;
   };
-  return Math.min(Math.log(step), (Math.sqrt(2 * Math.PI) * (half(1) + half(-1))) / 2);
+  const side = (direction: 1 | -1, room: number) => (room <= 0 ? 0 : Math.min(room, Math.sqrt(Math.PI / 2) * half(direction)));
+  return side(1, Math.log(high / best.value)) + side(-1, Math.log(best.value / low));
 }
 
 /** Golden section on the logarithm of the value. */
-function golden(best: Point, look: (value: number) => Point, from: number, to: number): Point {
+function golden(best: Point, look: (value: number) => Point, from: number, to: number, height: Height = likely): Point {
   let [low, high] = [from, to];
   let top = best;
   for (let k = 0; k < GOLDEN_STEPS; k += 1) {
     const [at, other] = [look(low * (high / low) ** 0.382), look(low * (high / low) ** 0.618)];
-    const better = at.fit.logLikelihood > other.fit.logLikelihood ? at : other;
+    const better = height(at) > height(other) ? at : other;
     if (better === at) high = other.value;
     else low = at.value;
-    if (better.fit.logLikelihood > top.fit.logLikelihood) top = better;
+    if (height(better) > height(top)) top = better;
   }
   return top;
 }
@@ -119,9 +142,12 @@ export function retraced(
     return { value: each, predicted, fit: likelihood.fit(predicted, options) };
   };
   const best = golden(look(value), look, known[0]!.each, known.at(-1)!.each);
-  const { fault, fit, logWeight } = judged;
+  const { fault, fit, logWeight, low, high } = judged;
+  const moved = best.value / value;
   return {
     ...judged,
+    ...(low === undefined ? {} : { low: Math.max(range[0], low * moved) }),
+    ...(high === undefined ? {} : { high: Math.min(range[1], high * moved) }),
     fault: { ...fault, value: best.value },
     edit: { ...edit, value: best.value },
     fit: best.fit,

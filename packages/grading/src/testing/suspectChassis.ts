@@ -49,7 +49,10 @@ export function observableAt(quantity: ReadingQuantity, at: string, more: Partia
 }
 
 /** A ground without a chassis behind it: what is read, what a healthy chassis shows, and slopes, each reading's in a row. */
-export function groundOf(readings: readonly { observable: Observable; nominal: number; slopes?: readonly number[] }[], volts = 100): Ground {
+export function groundOf(
+  readings: readonly { observable: Observable; nominal: number; slopes?: readonly number[] }[],
+  volts = 100,
+): Ground {
   const width = readings[0]?.slopes?.length ?? 0;
   return {
     observables: readings.map(({ observable }) => observable),
