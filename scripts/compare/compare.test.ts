@@ -163,6 +163,24 @@ describe("recorded jobs", () => {
     repository.git("reset", "--quiet", "--hard", "HEAD~1");
   });
 
+  it("show the points at which something is newly expected, and those at which nothing is any more", () => {
+    const untapped = repository.git("rev-parse", "HEAD");
+    repository.change(STAGE, (stage) => {
+      const part = { ...role(stage, "droppingResistor"), typical: "100 kohm 1 W" };
+      stage.points = { tap: "Middle of a divider." };
+      stage.parts.push({ ...part, role: "upper", between: ["decoupled", "tap"] }, { ...part, role: "lower", between: ["tap", "return"] });
+      stage.expected.push({ ...stage.expected[0], at: "tap", formula: undefined, low: 100, high: 150 });
+    });
+    const places = ["tubes-out", "operating"].map((condition) => `first:tap to chassis, dc-volts, ${condition}, restored`);
+    expect(compareWith(repository.root, untapped).jobs[0]?.change?.points).toEqual(places.map((where) => ({ what: "added", where })));
+    expect(runCompare([untapped], repository.root, 100).out).toContain(`expected newly: ${places[0]}`);
+    const tapped = repository.commit();
+    repository.git("checkout", "--quiet", untapped, "--", STAGE);
+    expect(compareWith(repository.root, tapped).jobs[0]?.change?.points).toEqual(places.map((where) => ({ what: "gone", where })));
+    expect(runCompare([tapped], repository.root, 100).out).toContain(`expected no longer: ${places[0]}`);
+    repository.git("reset", "--quiet", "--hard", untapped);
+  });
+
   it("that are refused make it major", () => {
     repository.change(STAGE, (record) => (role(record, "droppingResistor").role = "dropResistor"));
     expect(compared().jobs).toMatchObject([

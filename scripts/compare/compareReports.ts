@@ -19,12 +19,19 @@ export interface FigureChange {
   after: number;
 }
 
+/** A place at which one of two gradings expects something and the other does not. */
+export interface PointChange {
+  what: "added" | "gone";
+  where: string;
+}
+
 /** How one recorded job grades otherwise. */
 export interface ReportChange {
   clearance?: { before: string; after: string };
   findings: FindingChange[];
   verdicts: { where: string; before: string; after: string }[];
   expected: FigureChange[];
+  points: PointChange[];
 }
 
 const SEVERITIES: readonly ReportFinding["severity"][] = ["danger", "replace", "adjust", "watch", "unmeasured", "good"];
@@ -69,9 +76,18 @@ function findingChanges(before: Report, after: Report): FindingChange[] {
   );
 }
 
+const key = ({ point, to, condition, quantity, life }: Report["expected"][number]): string =>
+  `${point} to ${to}, ${quantity}, ${condition}, ${life}`;
+
+function pointChanges(before: Report, after: Report): PointChange[] {
+  const [one, other] = [before, after].map(({ expected }) => new Set(expected.map(key))) as [Set<string>, Set<string>];
+  return [
+    ...[...one].filter((where) => !other.has(where)).map((where) => ({ what: "gone" as const, where })),
+    ...[...other].filter((where) => !one.has(where)).map((where) => ({ what: "added" as const, where })),
+  ];
+}
+
 function expectedChanges(before: Report, after: Report): FigureChange[] {
-  const key = ({ point, to, condition, quantity, life }: Report["expected"][number]) =>
-    `${point} to ${to}, ${quantity}, ${condition}, ${life}`;
   const known = new Map(before.expected.map((line) => [key(line), line]));
   return after.expected.flatMap((line) => {
     const was = known.get(key(line));
@@ -107,6 +123,7 @@ export function compareReports(before: Report, after: Report): ReportChange {
     findings: findingChanges(before, after),
     verdicts: verdictChanges(before, after),
     expected: expectedChanges(before, after),
+    points: pointChanges(before, after),
   };
 }
 
@@ -114,10 +131,10 @@ const rank = (severity: ReportFinding["severity"] | undefined): number =>
   severity === undefined ? SEVERITIES.length : SEVERITIES.indexOf(severity);
 
 /** What a job's change asks of the version: worse by a finding or by clearance is major, otherwise different minor. */
-export function bumpOf({ clearance, findings, verdicts, expected }: ReportChange): Bump {
+export function bumpOf({ clearance, findings, verdicts, expected, points }: ReportChange): Bump {
   const lower = clearance !== undefined && LEVELS.indexOf(clearance.after) < LEVELS.indexOf(clearance.before);
   // `good` found or lost is no worse; neither is `unmeasured` in its place, which names what to measure.
   const worse = findings.some(({ before, after }) => after !== undefined && rank(after) < rank("unmeasured") && rank(after) < rank(before));
   if (lower || worse) return "major";
-  return clearance !== undefined || findings.length + verdicts.length + expected.length > 0 ? "minor" : "none";
+  return clearance !== undefined || findings.length + verdicts.length + expected.length + points.length > 0 ? "minor" : "none";
 }

@@ -31,7 +31,7 @@ const figure = (value: number): string => Number(value.toPrecision(4)).toString(
 /** What changed for one job, a line each. */
 export function jobLines({ change, message }: JobComparison): string[] {
   if (change === undefined) return message === undefined ? [] : [message];
-  const { clearance, findings, verdicts, expected } = change;
+  const { clearance, findings, verdicts, expected, points } = change;
   return [
     ...(clearance === undefined ? [] : [`clearance: ${clearance.before} -> ${clearance.after}`]),
     ...findings.map(({ what, check, title, about, before, after }) => {
@@ -39,6 +39,7 @@ export function jobLines({ change, message }: JobComparison): string[] {
       return `finding ${how}: ${title} (${check}; ${about})`;
     }),
     ...verdicts.map(({ where, before, after }) => `reading ${where}: ${before} -> ${after}`),
+    ...points.map(({ what, where }) => `expected ${what === "gone" ? "no longer" : "newly"}: ${where}`),
     ...expected.map(({ where, figure: which, before, after }) => {
       const share = before === 0 ? "" : ` (${(100 * (after / before - 1)).toFixed(1)} %)`;
       return `expected ${which} at ${where}: ${figure(before)} -> ${figure(after)}${share}`;
