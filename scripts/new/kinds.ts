@@ -1,3 +1,4 @@
+import { FILL } from "./blank.ts";
 import type { Plan } from "./skeleton.ts";
 
 /** What the command line may say beyond kind and id. */
@@ -8,6 +9,12 @@ export interface NewOptions {
   class?: string;
   "source-kind"?: string;
   detail?: string;
+  template?: string;
+}
+
+/** A stage template as far as a new job needs it. */
+export interface KnownTemplate {
+  terminals: readonly { id: string; meaning: string; default?: string; optional?: boolean }[];
 }
 
 /** A kind of record that can be begun. */
@@ -19,7 +26,8 @@ export interface RecordKind {
   choices: Readonly<Partial<Record<keyof NewOptions, string>>>;
   /** Folder below datasets/, and the file's name. */
   place(id: string, options: NewOptions): { folder: string; file: string };
-  plan(id: string, options: NewOptions): Plan;
+  /** @param template the stage template that was asked for, where one was */
+  plan(id: string, options: NewOptions, template?: KnownTemplate): Plan;
 }
 
 const given = (shape: string, value: string | undefined): Record<string, string> => (value === undefined ? {} : { [shape]: value });
@@ -90,12 +98,29 @@ const CAUTION: RecordKind = {
   plan: (id, { title }) => ({ include: [], known: { $schema: schemaPath("../../", "caution"), id, ...given("title", title) } }),
 };
 
+const RULE_OF_THUMB: RecordKind = {
+  name: "rule-of-thumb",
+  schema: "rule-of-thumb",
+  choices: {},
+  place: (id) => ({ folder: "rules-of-thumb", file: `${id}.json` }),
+  plan: (id, { title }) => ({
+    include: ["figures", "figures[].value", "appliesTo.partKinds", "appliesTo.partKinds[]", "cautions", "cautions[]"],
+    known: { $schema: schemaPath("../../", "rule-of-thumb"), id, ...given("title", title) },
+  }),
+};
+
+/** A template's terminals, each at its own point of the chassis or at a blank; what need not be bound is left out. */
+function bindOf(template: KnownTemplate | undefined): Record<string, string> {
+  const bound = (template?.terminals ?? []).filter(({ optional, default: point }) => optional !== true || point !== undefined);
+  return Object.fromEntries(bound.map(({ id, meaning, default: point }) => [id, point ?? `${FILL}point of the chassis: ${meaning}`]));
+}
+
 const JOB: RecordKind = {
   name: "job",
   schema: "job",
   choices: {},
   place: (id) => ({ folder: `jobs/${id}`, file: "job.json" }),
-  plan: (_id, { title }) => ({
+  plan: (_id, { title, template: name }, template) => ({
     include: [
       "chassis.description",
       "chassis.era",
@@ -110,8 +135,13 @@ const JOB: RecordKind = {
       "readings",
       "readings[]",
     ],
-    known: { $schema: schemaPath("../../../", "job"), ...given("title", title), "stages[].bind": {} },
+    known: {
+      $schema: schemaPath("../../../", "job"),
+      ...given("title", title),
+      ...given("stages[].template", name),
+      "stages[].bind": bindOf(template),
+    },
   }),
 };
 
-export const KINDS: readonly RecordKind[] = [STAGE, FAILURE, TUBE, CAUTION, JOB];
+export const KINDS: readonly RecordKind[] = [STAGE, FAILURE, TUBE, CAUTION, RULE_OF_THUMB, JOB];

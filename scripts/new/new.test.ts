@@ -142,6 +142,22 @@ const CASES: readonly { args: string[]; path: string; schema: string; values: Re
     values: { "/title": "Made up", "/text": "Something hot can burn a hand.", "/rank": 5, "/sources/0": "common-practice" },
   },
   {
+    args: ["rule-of-thumb", "made-up-rule", "--title", "Made-up rule"],
+    path: "rules-of-thumb/made-up-rule.json",
+    schema: "rule-of-thumb",
+    values: {
+      "/statement": "A resistor is loaded with half of what it is rated for.",
+      "/figures/0/what": "share of the rating",
+      "/figures/0/value": 0.5,
+      "/figures/0/unit": "ratio",
+      "/figures/0/source": "common-practice",
+      "/appliesTo/partKinds/0": "resistor",
+      "/limits": "In free air.",
+      "/cautions/0": "one-hand-rule",
+      "/sources/0": "common-practice",
+    },
+  },
+  {
     args: ["job", "made-up-set", "--title", "Made-up set"],
     path: "jobs/made-up-set/job.json",
     schema: "job",
@@ -255,6 +271,45 @@ describe("a filled stage", () => {
     });
     if (!graded.ok) throw new Error(graded.diagnostics.map(({ message }) => message).join("\n"));
     expect(graded.report.readings).toMatchObject([{ measured: 200, verdict: "within" }]);
+  });
+});
+
+describe("a job with a template", () => {
+  const begun = (id: string, template: string) => {
+    const ran = runNew(["job", id, "--template", template], root);
+    const path = join(root, `datasets/jobs/${id}/job.json`);
+    const text = existsSync(path) ? readFileSync(path, "utf8") : undefined;
+    rmSync(join(root, `datasets/jobs/${id}`), { recursive: true, force: true });
+    return { ...ran, text };
+  };
+
+  it("binds the terminals that have a point, and names the others as blanks", () => {
+    const { out, text = "" } = begun("made-up-bound", "decoupling-section");
+    const { stages } = JSON.parse(text) as { stages: { template: string; bind: Record<string, string> }[] };
+    const template = JSON.parse(readFileSync("datasets/stages/supply/decoupling-section.json", "utf8")) as {
+      terminals: { id: string; meaning: string; default?: string }[];
+    };
+    expect(stages[0]?.template).toBe("decoupling-section");
+    expect(stages[0]?.bind).toEqual(
+      Object.fromEntries(
+        template.terminals.map(({ id, meaning, default: point }) => [id, point ?? `${FILL}point of the chassis: ${meaning}`]),
+      ),
+    );
+    expect(out).toMatch(/job\.json:\d+ {2}\/stages\/0\/bind\/supply {2}point of the chassis: /);
+    expect(out).not.toContain("bind is empty");
+  });
+
+  it("that there is none of is not begun", () => {
+    expect(begun("made-up-lost", "decoupling-sektion")).toMatchObject({
+      exitCode: 2,
+      err: expect.stringContaining("the nearest is decoupling-section"),
+      text: undefined,
+    });
+  });
+
+  it("and without one says what is missing", () => {
+    expect(runNew(["job", "made-up-open"], root).out).toContain("bind is empty: --template T");
+    rmSync(join(root, "datasets/jobs/made-up-open"), { recursive: true });
   });
 });
 

@@ -7,14 +7,14 @@ import { visible } from "../../packages/report/src/clean/visible.ts";
 import { format } from "../generate/format.ts";
 import { type Blank, blanksIn } from "./blanksIn.ts";
 import { idProblem } from "./idProblem.ts";
-import { KINDS, type NewOptions, type RecordKind } from "./kinds.ts";
+import { KINDS, type KnownTemplate, type NewOptions, type RecordKind } from "./kinds.ts";
 import type { SchemaNode } from "./schemaNode.ts";
 import { skeleton } from "./skeleton.ts";
 import { SOURCE_KINDS, withSource } from "./sourceRow.ts";
 import { takenIds, takenSources } from "./taken.ts";
 
 const NAMES = [...KINDS.map(({ name }) => name), "source"];
-const USAGE = `npm run new -- ${NAMES.join("|")} ID [--family F] [--title T] [--part-kind K] [--class C] [--source-kind K] [--detail D]`;
+const USAGE = `npm run new -- ${NAMES.join("|")} ID [--family F] [--title T] [--part-kind K] [--class C] [--source-kind K] [--detail D] [--template T]`;
 const TEXT = { type: "string" } as const;
 
 export interface Ran {
@@ -43,11 +43,12 @@ function checkChoices(kind: RecordKind, schema: SchemaNode, options: NewOptions)
   }
 }
 
-const told = (path: string, blanks: readonly Blank[]): string =>
+const told = (path: string, blanks: readonly Blank[], open: readonly string[]): string =>
   [
     `wrote ${path}`,
     `${blanks.length} blanks to fill in:`,
     ...blanks.map(({ pointer, line, what }) => `  ${path}:${line}  ${pointer}  ${what}`),
+    ...open,
     "then: npm run validate",
     "",
   ].join("\n");
@@ -65,10 +66,22 @@ function newRecord(kind: RecordKind, id: string, options: NewOptions, root: stri
   if (problem !== undefined) throw new NewError(problem);
   const path = `datasets/${folder}/${file}`;
   refuseTaken(root, path);
-  const text = format(JSON.stringify(skeleton(schema, kind.plan(id, options)), null, 2), path);
+  const template = options.template === undefined ? undefined : knownTemplate(root, options.template);
+  const text = format(JSON.stringify(skeleton(schema, kind.plan(id, options, template)), null, 2), path);
   mkdirSync(dirname(join(root, path)), { recursive: true });
   writeWhole(join(root, path), text);
-  return told(path, blanksIn(text));
+  const open = kind.name === "job" && template === undefined ? [BIND_OPEN] : [];
+  return told(path, blanksIn(text), open);
+}
+
+const BIND_OPEN = "  bind is empty: --template T lists the terminals of a stage template in it";
+
+function knownTemplate(root: string, id: string): KnownTemplate {
+  const stages = takenIds(root, "stages");
+  const file = stages.get(id);
+  const near = nearestOf(id, stages.keys());
+  if (file === undefined) throw new NewError(`there is no stage template "${id}"${near === undefined ? "" : `; the nearest is ${near}`}`);
+  return JSON.parse(readFileSync(join(root, file), "utf8")) as KnownTemplate;
 }
 
 function newSource(id: string, options: NewOptions, root: string): string {
@@ -94,7 +107,7 @@ function begin(args: readonly string[], root: string): string {
   const { positionals, values } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { family: TEXT, title: TEXT, "part-kind": TEXT, class: TEXT, "source-kind": TEXT, detail: TEXT },
+    options: { family: TEXT, title: TEXT, "part-kind": TEXT, class: TEXT, "source-kind": TEXT, detail: TEXT, template: TEXT },
   });
   const [name, id] = positionals;
   if (name === undefined || id === undefined || positionals.length > 2) throw new NewError(`a kind and an id are needed: ${USAGE}`);
