@@ -20,7 +20,7 @@ const OWN: Readonly<Record<string, (state: PartState) => number | undefined>> = 
 };
 
 /** Kinds that `main` is a value of: asking a capacitor for ohms gives nothing. */
-const MAIN_OF: Readonly<Record<string, readonly string[]>> = {
+export const MAIN_OF: Readonly<Record<string, readonly string[]>> = {
   ohms: ["resistor", "potentiometer", "load"],
   farads: ["capacitor"],
   henries: ["inductor"],
@@ -63,6 +63,9 @@ const TUBE: Readonly<Record<string, (stress: Stress, pin: (name: string) => numb
   screenVolts: (_stress, pin) => pin("screen"),
   gridVolts: (_stress, pin) => pin("grid"),
 };
+
+/** Every property that a formula may ask of a part. */
+export const PART_PROPERTIES: readonly string[] = ["present", ...[OWN, LIMITS, TUBE].flatMap((list) => Object.keys(list)), ...STRESS];
 
 /** The values of a stage's formula in one life and condition. */
 export interface StageValues extends FormulaValues {
