@@ -1,4 +1,5 @@
 import { codeFrameColumns } from "@babel/code-frame";
+import { createColors } from "picocolors";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { ValidateResult } from "../run/validateFiles.ts";
 import { countWords } from "./countWords.ts";
@@ -19,10 +20,10 @@ export interface TextOptions {
 /** Findings for a terminal, the one to mend first on top: place, message, the line with the place underlined, what was expected. */
 export function textFormat(result: ValidateResult, { textOf, most, colour }: TextOptions): string {
   const shown = result.diagnostics.slice(0, most);
-  const paint = (code: string, text: string) => (colour ? `\u001b[${code}m${text}\u001b[39m\u001b[22m` : text);
+  const { red, yellow, bold } = createColors(colour);
   const blocks = shown.map((diagnostic) => {
     const { severity, code, message } = diagnostic;
-    const head = `${paint(severity === "error" ? "31" : "33", severity)} ${code} ${paint("1", visible(placeOf(diagnostic)))}  ${visible(message)}`;
+    const head = `${(severity === "error" ? red : yellow)(severity)} ${code} ${bold(visible(placeOf(diagnostic)))}  ${visible(message)}`;
     return [head, ...frameOf(diagnostic, textOf(diagnostic.file), colour), ...noteLines(diagnostic).map((note) => `  ${note}`), ""].join(
       "\n",
     );

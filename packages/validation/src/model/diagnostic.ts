@@ -1,25 +1,8 @@
-export type Severity = "error" | "warning";
+import type { ValidationReportDiagnostic } from "@underchassis/dataset";
 
-/** What is wrong at one place of one file. Lines and columns are 1-based; columns count UTF-16 units; the end lies behind the last character. */
-export interface Diagnostic {
-  /** Stable code of the rule: UC-402. */
-  code: string;
-  severity: Severity;
-  /** From the repository's root, forward slashes. */
-  file: string;
-  /** All four or none: none when the fault is the file as a whole. */
-  line?: number;
-  column?: number;
-  endLine?: number;
-  endColumn?: number;
-  /** What is wrong; lower case, no full stop. */
-  message: string;
-  expected?: string;
-  received?: string;
-  /** What to do. */
-  help?: string;
-  /** The nearest thing that would have worked. */
-  nearest?: string;
-  /** What `--fix` writes instead; absent where only a person can mend it. */
-  fix?: string;
-}
+/**
+ * What is wrong at one place of one file, as schemas/validation.schema.json has it. The message is in lower case without a full stop; line,
+ * column and both ends are there together or not at all.
+ */
+export type Diagnostic = ValidationReportDiagnostic;
+export type Severity = Diagnostic["severity"];
