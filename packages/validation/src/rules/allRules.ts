@@ -68,7 +68,6 @@ import { formulaProperty } from "./record/formula-property.ts";
 import { formulaResult } from "./record/formula-result.ts";
 import { formulaSyntax } from "./record/formula-syntax.ts";
 import { kindFit } from "./record/kind-fit.ts";
-import { measuredQuantity } from "./record/measured-quantity.ts";
 import { nameUnique } from "./record/name-unique.ts";
 import { plainText } from "./record/plain-text.ts";
 import { pointKnown } from "./record/point-known.ts";
@@ -76,6 +75,7 @@ import { propertyKnown } from "./record/property-known.ts";
 import { propertyPresent } from "./record/property-present.ts";
 import { schemaLink } from "./record/schema-link.ts";
 import { sentenceLength } from "./record/sentence-length.ts";
+import { settingUsed } from "./record/setting-used.ts";
 import { thumbExample } from "./record/thumb-example.ts";
 import { unitSpelling } from "./record/unit-spelling.ts";
 import { valueReadable } from "./record/value-readable.ts";
@@ -152,7 +152,6 @@ export const allRules: readonly Rule[] = [
   formulaResult,
   formulaSyntax,
   kindFit,
-  measuredQuantity,
   nameUnique,
   plainText,
   pointKnown,
@@ -160,6 +159,7 @@ export const allRules: readonly Rule[] = [
   propertyPresent,
   schemaLink,
   sentenceLength,
+  settingUsed,
   thumbExample,
   unitSpelling,
   valueReadable,
