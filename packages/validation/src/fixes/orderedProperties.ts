@@ -13,7 +13,7 @@ export function withOrderedProperties(kind: RecordKind, text: string): string {
 function written(text: string, node: Node, shape: SchemaNode | undefined): string {
   const { children = [] } = node;
   if (shape === undefined || children.length === 0) return text.slice(node.offset, node.offset + node.length);
-  const { order, members, rest, items } = shape();
+  const { properties, rest, items } = shape();
   if (node.type === "array")
     return reassembled(
       text,
@@ -26,8 +26,9 @@ function written(text: string, node: Node, shape: SchemaNode | undefined): strin
     const [name, value] = property.children ?? [];
     const key = String(name?.value);
     const start = value?.offset ?? property.offset;
-    const inside = value === undefined ? "" : written(text, value, members.get(key) ?? rest);
-    return { text: text.slice(property.offset, start) + inside, place: order.get(key), index };
+    const known = properties.get(key);
+    const inside = value === undefined ? "" : written(text, value, known?.node ?? rest);
+    return { text: text.slice(property.offset, start) + inside, place: known?.place, index };
   });
   // Names that the schema does not list keep their places; the others take theirs among themselves.
   const sorted = pieces.filter(({ place }) => place !== undefined).sort((a, b) => (a.place ?? 0) - (b.place ?? 0) || a.index - b.index);

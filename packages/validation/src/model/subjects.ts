@@ -1,7 +1,9 @@
 import type { Expression, FormulaError } from "@underchassis/calc/expression";
 import type { StageTemplate, TableDescriptions } from "@underchassis/dataset";
 import type { Diagnostic as JobDiagnostic } from "@underchassis/grading";
-import type { Cell, Path, SchemaProblem, SourceText } from "@underchassis/source-text";
+import type { Cell, CsvRecord, Path, SchemaProblem, SourceText } from "@underchassis/source-text";
+import type { Survey } from "../read/survey.ts";
+import type { WrittenValue } from "../shared/writtenValues.ts";
 import type { FileKind, RecordKind, TableKind } from "./fileKind.ts";
 import type { Complaint, Target } from "./rule.ts";
 
@@ -27,9 +29,16 @@ export interface RawFile {
   source(): SourceText;
   /** What the close reading of its syntax found; worked out when first asked for. */
   faults(): readonly ReaderFault[];
+  /** The records of a table, read when first asked for; none when its quoting cannot be followed. */
+  rows(): readonly CsvRecord[];
   /** Set once it was parsed. */
   value:
-    | { parsed: unknown /** It holds what is worth a close look: a number beyond all bounds, a name twice. */; odd: boolean }
+    | {
+        parsed: unknown;
+        survey: Survey;
+        /** It holds what is worth a close look: a number beyond all bounds or of many figures, a name twice. */
+        odd: boolean;
+      }
     | undefined;
 }
 
@@ -42,8 +51,15 @@ export interface WrittenFormula {
   /** For expected figures: what the meter shows. */
   quantity?: string;
   parsed:
-    | { ok: true; expression: Expression; gives: "truth" | "number"; names: readonly string[]; points: readonly string[] }
+    | { ok: true; expression: Expression; gives: "truth" | "number"; names: readonly FormulaNameParts[]; points: readonly string[] }
     | { ok: false; error: FormulaError };
+}
+
+/** A name of a formula: plain, or a role's property. */
+export interface FormulaNameParts {
+  name: string;
+  role?: string;
+  property?: string;
 }
 
 /** One parsed record. */
@@ -51,10 +67,13 @@ export interface RecordFile {
   path: string;
   kind: RecordKind;
   value: unknown;
+  survey: Survey;
   /** Without the byte order mark. */
   text: string;
   /** Where it breaks its schema. */
   violations: readonly SchemaProblem[];
+  /** Worked out when a rule first asks for it. */
+  memo: { formulas?: readonly WrittenFormula[]; values?: readonly WrittenValue[] };
 }
 
 /** One parsed table. Cells know their place. */
@@ -91,7 +110,7 @@ export interface Collection {
   /** The files that describe an id. Tubes stand under every one of their names, in capitals. */
   definitions(kind: ReferenceKind | "stage" | "worked-example" | "rule-of-thumb"): ReadonlyMap<string, readonly string[]>;
   /** The files that refer to an id. */
-  references(kind: ReferenceKind): ReadonlyMap<string, ReadonlySet<string>>;
+  references(kind: ReferenceKind): ReadonlyMap<string, readonly string[]>;
   /** True when some file could not be read far enough to know what it refers to. */
   incomplete: boolean;
   /** What tables.json says; undefined when it cannot be used. */

@@ -1,18 +1,15 @@
-import { csvRecords, Problems } from "@underchassis/source-text";
 import { isTableKind } from "../model/fileKind.ts";
 import type { RawFile, TableFile } from "../model/subjects.ts";
-import { TABLE_LIMITS } from "./recordLimits.ts";
 
 /** Splits a table into its header and rows; undefined when its quoting cannot be followed or it has no header. Blank lines are left out. */
 export function readTable(file: RawFile): TableFile | undefined {
   if (!isTableKind(file.kind)) return undefined;
-  const source = file.source();
-  const [header, ...rows] = csvRecords(source, TABLE_LIMITS, new Problems()) ?? [];
+  const [header, ...rows] = file.rows();
   if (header === undefined) return undefined;
   return {
     path: file.path,
     kind: file.kind,
-    text: source.text,
+    text: file.source().text,
     header: header.cells,
     rows: rows.filter(({ cells }) => cells.some(({ text }) => text !== "")),
   };

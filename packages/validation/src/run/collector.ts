@@ -1,8 +1,8 @@
 import type { TableDescriptions } from "@underchassis/dataset";
-import { type FileKind, isRecordKind } from "../model/fileKind.ts";
-import type { Collection, RawFile, TableFile } from "../model/subjects.ts";
-import { type Defined, idsOf } from "../shared/idsOf.ts";
-import { eachReference } from "../shared/referencesOf.ts";
+import type { FileKind } from "../model/fileKind.ts";
+import type { Collection, RawFile, RecordFile, TableFile } from "../model/subjects.ts";
+import { type Defined, eachId } from "../shared/idsOf.ts";
+import { eachOtherReference, namesSources } from "../shared/referencesOf.ts";
 import { sourceCells } from "../shared/sourceCells.ts";
 
 /** Gathers what rules across files need, and lets go of everything else. */
@@ -10,7 +10,7 @@ export class Collector {
   readonly #paths = new Map<FileKind, string[]>();
   readonly #all = new Set<string>();
   readonly #definitions = new Map<Defined, Map<string, string[]>>();
-  readonly #references = new Map<Defined, Map<string, Set<string>>>();
+  readonly #references = new Map<Defined, Map<string, string[]>>();
   #incomplete = false;
   #descriptions: TableDescriptions | undefined;
 
@@ -21,10 +21,10 @@ export class Collector {
   }
 
   /** Takes what a parsed record defines and refers to. */
-  record(file: RawFile, value: unknown): void {
-    if (!isRecordKind(file.kind)) return;
-    for (const { of, id } of idsOf(file.kind, value)) this.#define(of, id, file.path);
-    eachReference(file.kind, value, (kind, id) => this.#refer(kind, id, file.path));
+  record({ path, kind, value, survey }: RecordFile): void {
+    eachId(kind, value, (of, id) => this.#define(of, id, path));
+    if (namesSources(kind)) for (const id of survey.sources) this.#refer("source", id, path);
+    eachOtherReference(kind, value, (of, id) => this.#refer(of, id, path));
   }
 
   /** Takes the sources and device types of a table. */
@@ -59,7 +59,7 @@ export class Collector {
       files: (kind) => this.#paths.get(kind) ?? [],
       has: (path) => this.#all.has(path),
       definitions: (kind) => this.#definitions.get(kind) ?? new Map<string, string[]>(),
-      references: (kind) => this.#references.get(kind) ?? new Map<string, Set<string>>(),
+      references: (kind) => this.#references.get(kind) ?? new Map<string, string[]>(),
       incomplete: this.#incomplete,
       descriptions: this.#descriptions,
       ...more,
@@ -85,8 +85,9 @@ export class Collector {
       this.#references.set(kind, ids);
     }
     const files = ids.get(id);
-    if (files === undefined) ids.set(id, new Set([path]));
-    else files.add(path);
+    if (files === undefined) ids.set(id, [path]);
+    // One file after the other: who was last is all that need be looked at.
+    else if (files[files.length - 1] !== path) files.push(path);
   }
 }
 

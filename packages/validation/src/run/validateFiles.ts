@@ -1,5 +1,6 @@
 import type { Dataset } from "@underchassis/dataset";
 import type { Diagnostic } from "../model/diagnostic.ts";
+import { fileKindOf } from "../model/fileKind.ts";
 import type { FileEntry, FileSource } from "../model/fileSource.ts";
 import type { Grader } from "../model/grader.ts";
 import type { CollectionRule, ElectricalRule, FileRule, Rule } from "../model/rule.ts";
@@ -85,11 +86,11 @@ export function validateFiles(source: FileSource, options: ValidateOptions): Val
 }
 
 function readFile(source: FileSource, entry: FileEntry, findings: Findings): RawFile | undefined {
-  const bare = readRawFile(entry, undefined);
+  const kind = fileKindOf(entry.path);
   // Links and strangers are reported by their names; what is far too large is not taken into memory.
-  if (entry.link || bare.kind === undefined || entry.bytes > 20_000_000) return bare;
+  if (entry.link || kind === undefined || entry.bytes > 20_000_000) return readRawFile(entry, undefined, kind);
   try {
-    return readRawFile(entry, source.read(entry.path));
+    return readRawFile(entry, source.read(entry.path), kind);
   } catch (error) {
     const message = `the file cannot be read: ${error instanceof Error ? error.message : String(error)}`;
     findings.add({ order: 0, diagnostic: { code: FILE_UNREADABLE, severity: "error", file: entry.path, message } });

@@ -1,5 +1,5 @@
 import type { TableDescriptions } from "@underchassis/dataset";
-import { isRecordKind, type RecordKind } from "../model/fileKind.ts";
+import { type FileKind, isRecordKind, KINDS, type RecordKind } from "../model/fileKind.ts";
 import type { FileEntry } from "../model/fileSource.ts";
 import type { BytesRule, CollectionRule, ElectricalRule, FileRule, RecordRule, Rule } from "../model/rule.ts";
 import type { RawFile, RecordFile } from "../model/subjects.ts";
@@ -12,7 +12,8 @@ import { FileReporter, ruleFailure } from "./report.ts";
 
 /** Rules by what they look at. */
 export interface ScopedRules {
-  bytes: readonly BytesRule[];
+  /** By kind of file; under undefined those for files that no kind knows. */
+  bytes: ReadonlyMap<FileKind | undefined, readonly BytesRule[]>;
   shape: readonly RecordRule[];
   sound: ReadonlyMap<RecordKind, readonly RecordRule[]>;
   file: readonly FileRule[];
@@ -36,7 +37,12 @@ export function rulesByScope(rules: readonly Rule[]): ScopedRules {
   const of = <S extends Rule["scope"]>(scope: S) => rules.filter((rule): rule is Extract<Rule, { scope: S }> => rule.scope === scope);
   const record = of("record");
   return {
-    bytes: of("bytes"),
+    bytes: new Map(
+      [undefined, ...new Set(KINDS.map(({ kind }) => kind))].map((kind) => [
+        kind,
+        of("bytes").filter(({ kinds }) => kinds === undefined || (kind !== undefined && kinds.includes(kind))),
+      ]),
+    ),
     shape: record.filter(({ phase }) => phase === "shape"),
     sound: new Map(
       RECORD_KINDS.map((kind) => [
@@ -66,10 +72,7 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   const reporter = new FileReporter(file.path, file.source);
   const readable = file.kind !== undefined && !file.link && file.utf8 && file.text !== "";
   if (readable && file.path.endsWith(".json")) parseRecord(file);
-  for (const rule of rules.bytes) {
-    if (rule.kinds !== undefined && (file.kind === undefined || !rule.kinds.includes(file.kind))) continue;
-    attempt(rule, file);
-  }
+  for (const rule of rules.bytes.get(file.kind) ?? []) attempt(rule, file);
   if (!readable) return;
   if (file.path.endsWith(".csv")) {
     const table = readTable(file);
@@ -83,8 +86,8 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
     findings.unusable.add(file.path);
     return;
   }
-  const record = recordFile(file, file.kind, file.value.parsed);
-  collector.record(file, record.value);
+  const record = recordFile(file, file.kind, file.value);
+  collector.record(record);
   let shapely = record.violations.length === 0;
   for (const rule of rules.shape) if (attempt(rule, record) > 0) shapely = false;
   if (!shapely) findings.unusable.add(file.path);
@@ -108,12 +111,14 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   }
 }
 
-function recordFile(file: RawFile, kind: RecordKind, value: unknown): RecordFile {
+function recordFile(file: RawFile, kind: RecordKind, { parsed: value, survey }: NonNullable<RawFile["value"]>): RecordFile {
   return {
     path: file.path,
     kind,
     value,
+    survey,
     text: file.text.charCodeAt(0) === 0xfeff ? file.text.slice(1) : file.text,
     violations: violationsOf(kind, value),
+    memo: {},
   };
 }

@@ -1,7 +1,8 @@
 import { FormulaError, parseFormula } from "@underchassis/calc/expression";
 import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
+import type { Path } from "@underchassis/source-text";
 import type { RecordKind } from "../model/fileKind.ts";
-import type { RecordFile, WrittenFormula } from "../model/subjects.ts";
+import type { FormulaNameParts, RecordFile, WrittenFormula } from "../model/subjects.ts";
 import { shapeOf } from "./formulaShape.ts";
 
 type Parsed = WrittenFormula["parsed"];
@@ -28,49 +29,40 @@ function readFormula(text: string): Parsed {
 function parse(text: string): Parsed {
   try {
     const { expression, gives, names, points } = parseFormula(text);
-    return { ok: true, expression, gives, names, points: [...new Set(points.map(({ point }) => point))] };
+    return { ok: true, expression, gives, names: names.map(nameIn), points: [...new Set(points.map(({ point }) => point))] };
   } catch (error) {
     if (!(error instanceof FormulaError)) throw error;
     return { ok: false, error };
   }
 }
 
-const kept = new WeakMap<RecordFile, readonly WrittenFormula[]>();
+function nameIn(name: string): FormulaNameParts {
+  const dot = name.indexOf(".");
+  return dot < 0 ? { name } : { name, role: name.slice(0, dot), property: name.slice(dot + 1) };
+}
 
 /** The formulas of a record that fits its schema, in the order in which they stand; read once for all rules. */
 export function formulasIn(record: RecordFile): readonly WrittenFormula[] {
-  let formulas = kept.get(record);
-  if (formulas === undefined) {
-    formulas = formulasOf(record.kind, record.value);
-    kept.set(record, formulas);
-  }
-  return formulas;
+  record.memo.formulas ??= formulasOf(record.kind, record.value);
+  return record.memo.formulas;
 }
 
 function formulasOf(kind: RecordKind, value: unknown): readonly WrittenFormula[] {
+  const formulas: WrittenFormula[] = [];
+  const add = (text: string, wanted: "truth" | "number", path: Path, quantity?: string): void => {
+    formulas.push({ text, path, wanted, parsed: readFormula(text), ...(quantity === undefined ? {} : { quantity }) });
+  };
   if (kind === "stage") {
     const { expected, requirements } = value as StageTemplate;
-    return [
-      ...expected.flatMap(({ formula, quantity }, index): WrittenFormula[] =>
-        formula === undefined
-          ? []
-          : [{ text: formula, path: ["expected", index, "formula"], wanted: "number", quantity, parsed: readFormula(formula) }],
-      ),
-      ...requirements.map(
-        ({ formula }, index): WrittenFormula => ({
-          text: formula,
-          path: ["requirements", index, "formula"],
-          wanted: "truth",
-          parsed: readFormula(formula),
-        }),
-      ),
-    ];
-  }
-  if (kind === "rule-of-thumb") {
+    expected.forEach(({ formula, quantity }, index) => {
+      if (formula !== undefined) add(formula, "number", ["expected", index, "formula"], quantity);
+    });
+    requirements.forEach(({ formula }, index) => {
+      add(formula, "truth", ["requirements", index, "formula"]);
+    });
+  } else if (kind === "rule-of-thumb") {
     const { formula } = value as RuleOfThumb;
-    if (formula === undefined) return [];
-    const { expression } = formula;
-    return [{ text: expression, path: ["formula", "expression"], wanted: "number", parsed: readFormula(expression) }];
+    if (formula !== undefined) add(formula.expression, "number", ["formula", "expression"]);
   }
-  return [];
+  return formulas;
 }

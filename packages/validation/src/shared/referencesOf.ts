@@ -3,47 +3,55 @@ import type { RecordKind } from "../model/fileKind.ts";
 import type { Reference, ReferenceKind } from "../model/subjects.ts";
 import { textsOf } from "./targets.ts";
 
-type Found = (kind: ReferenceKind, id: string, path: Path) => void;
+type Found = (kind: ReferenceKind, id: string, ...path: (string | number)[]) => void;
 
 /** Everything that a record refers to by id. Looks no further than the shape allows, so it takes records that break their schema. */
 export function referencesOf(kind: RecordKind, value: unknown): Reference[] {
   const references: Reference[] = [];
-  eachReference(kind, value, (of, id, path) => references.push({ kind: of, id, at: { path } }));
+  const found: Found = (of, id, ...path) => references.push({ kind: of, id, at: { path } });
+  if (namesSources(kind)) sources(value, [], found);
+  eachOtherReference(kind, value, found);
   return references;
 }
 
-/** The same without making a list: called for every file of a run. */
-export function eachReference(kind: RecordKind, value: unknown, found: Found): void {
-  if (kind === "manifest" || kind === "example-record" || kind === "table-descriptions") return;
+/** Whether records of a kind name sources. */
+export function namesSources(kind: RecordKind): boolean {
+  return kind !== "manifest" && kind !== "example-record" && kind !== "table-descriptions" && kind !== "worked-example";
+}
+
+/** The references but those to sources, without making a list: called for every file of a run. The path comes last, step by step. */
+export function eachOtherReference(kind: RecordKind, value: unknown, found: Found): void {
   const record = recordOf(value);
-  if (kind === "worked-example") {
+  if (kind === "worked-example")
     for (const [index, example] of listOf(record.examples).entries()) {
       const formula = textOf(recordOf(example).formula);
-      if (formula !== undefined) found("formula", formula, ["examples", index, "formula"]);
+      if (formula !== undefined) found("formula", formula, "examples", index, "formula");
     }
-    return;
-  }
-  sources(value, [], found);
-  for (const { text, path } of textsOf(record.cautions, ["cautions"])) found("caution", text, path);
-  for (const { text, path } of textsOf(record.failureNotes, ["failureNotes"])) found("failure-note", text, path);
-  if (kind === "failure-note") for (const { text, path } of textsOf(record.roles, ["roles"])) found("role", text, path);
-  if (kind === "rule-of-thumb")
-    for (const { text, path } of textsOf(recordOf(record.appliesTo).roles, ["appliesTo", "roles"])) found("role", text, path);
+  if (!namesSources(kind)) return;
+  each(record.cautions, (text, index) => found("caution", text, "cautions", index));
+  each(record.failureNotes, (text, index) => found("failure-note", text, "failureNotes", index));
+  if (kind === "failure-note") each(record.roles, (text, index) => found("role", text, "roles", index));
+  if (kind === "rule-of-thumb") each(recordOf(record.appliesTo).roles, (text, index) => found("role", text, "appliesTo", "roles", index));
   if (kind === "stage") tubes(record.parts, found);
 }
 
-/** `source` and `sources` wherever they stand. */
+function each(list: unknown, found: (text: string, index: number) => void): void {
+  const items = listOf(list);
+  for (let index = 0; index < items.length; index++) {
+    const text = textOf(items[index]);
+    if (text !== undefined) found(text, index);
+  }
+}
+
+/** `source` and `sources` wherever they stand, as the survey of a record gathers them, with their places. */
 function sources(value: unknown, path: Path, found: Found): void {
   if (Array.isArray(value)) {
-    for (let index = 0; index < value.length; index++) {
-      if (typeof value[index] === "object") sources(value[index], [...path, index], found);
-    }
+    for (const [index, item] of value.entries()) sources(item, [...path, index], found);
   } else if (isRecord(value)) {
-    for (const name of Object.keys(value)) {
-      const member = value[name];
-      if (name === "source" && typeof member === "string") found("source", member, [...path, name]);
-      else if (name === "sources") for (const { text, path: at } of textsOf(member, [...path, name])) found("source", text, at);
-      else if (typeof member === "object") sources(member, [...path, name], found);
+    for (const [name, member] of Object.entries(value)) {
+      if (name === "source" && typeof member === "string") found("source", member, ...path, name);
+      else if (name === "sources") for (const { text, path: at } of textsOf(member, [...path, name])) found("source", text, ...at);
+      else sources(member, [...path, name], found);
     }
   }
 }
@@ -53,9 +61,10 @@ const TUBES = new Set(["tube", "regulator-tube", "rectifier"]);
 const RATINGS = /^(selenium|silicon|germanium|copper)\b/i;
 
 function tubes(parts: unknown, found: Found): void {
-  for (const [index, part] of listOf(parts).entries()) {
-    const { kind, type } = recordOf(part);
+  const list = listOf(parts);
+  for (let index = 0; index < list.length; index++) {
+    const { kind, type } = recordOf(list[index]);
     if (typeof kind === "string" && TUBES.has(kind) && typeof type === "string" && !(kind === "rectifier" && RATINGS.test(type)))
-      found("tube", type.trim().toUpperCase(), ["parts", index, "type"]);
+      found("tube", type.trim().toUpperCase(), "parts", index, "type");
   }
 }

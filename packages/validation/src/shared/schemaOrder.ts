@@ -22,8 +22,7 @@ const SCHEMAS: Readonly<Partial<Record<RecordKind, Schema>>> = {
 
 /** What a schema says of one object's properties: their order, and the schema of each member. */
 interface Shape {
-  order: ReadonlyMap<string, number>;
-  members: ReadonlyMap<string, SchemaNode>;
+  properties: ReadonlyMap<string, { place: number; node: SchemaNode }>;
   rest: SchemaNode | undefined;
   items: SchemaNode | undefined;
 }
@@ -51,8 +50,7 @@ function node(schema: unknown, root: Schema): SchemaNode {
       const target = typeof $ref === "string" ? recordOf(recordOf(root.$defs)[$ref.replace("#/$defs/", "")]) : recordOf(schema);
       const properties = recordOf(target.properties);
       shape = {
-        order: new Map(Object.keys(properties).map((name, index) => [name, index])),
-        members: new Map(Object.entries(properties).map(([name, member]) => [name, node(member, root)])),
+        properties: new Map(Object.entries(properties).map(([name, member], place) => [name, { place, node: node(member, root) }])),
         rest: isRecord(target.additionalProperties) ? node(target.additionalProperties, root) : undefined,
         items: isRecord(target.items) ? node(target.items, root) : undefined,
       };
@@ -81,7 +79,7 @@ function pathOf(step: Step | undefined): (string | number)[] {
 
 function walk(value: unknown, at: SchemaNode, outer: Step | undefined, found: { path: Path; before: string }[]): void {
   if (typeof value !== "object" || value === null) return;
-  const { order, members, rest, items } = at();
+  const { properties, rest, items } = at();
   if (Array.isArray(value)) {
     if (items !== undefined)
       for (let index = 0; index < value.length; index++) {
@@ -93,8 +91,9 @@ function walk(value: unknown, at: SchemaNode, outer: Step | undefined, found: { 
   let lastName = "";
   let told = false;
   for (const name in value) {
-    const place = order.get(name);
-    if (place !== undefined) {
+    const property = properties.get(name);
+    if (property !== undefined) {
+      const { place } = property;
       if (place < last && !told) {
         found.push({ path: [...pathOf(outer), name], before: lastName });
         told = true;
@@ -104,7 +103,7 @@ function walk(value: unknown, at: SchemaNode, outer: Step | undefined, found: { 
         lastName = name;
       }
     }
-    const member = members.get(name) ?? rest;
+    const member = property?.node ?? rest;
     const inside = (value as Record<string, unknown>)[name];
     if (member !== undefined && typeof inside === "object") walk(inside, member, { name, outer }, found);
   }

@@ -1,6 +1,4 @@
-import { csvRecords, Problems } from "@underchassis/source-text";
 import type { BytesRule, Complaint } from "../../model/rule.ts";
-import { TABLE_LIMITS } from "../../read/recordLimits.ts";
 
 /** One row, one line; as many cells as the header. */
 export const csvRows: BytesRule = {
@@ -15,7 +13,7 @@ export const csvRows: BytesRule = {
   kinds: ["table", "sources"],
   check(file) {
     if (!file.utf8 || file.text === "") return [];
-    const records = csvRecords(file.source(), TABLE_LIMITS, new Problems()) ?? [];
+    const records = file.rows();
     const width = records[0]?.cells.length ?? 0;
     return records.flatMap(({ cells, start, end }): Complaint[] => {
       const row = file

@@ -13,8 +13,8 @@ export const propertyOrder: FileRule = {
   bad: '{ "title": "B+", "id": "hum" }',
   good: '{ "id": "hum", "title": "B+" }',
   fixable: true,
-  check: ({ kind, value, violations }) =>
-    violations.length > 0
+  check: ({ kind, value, violations, survey }) =>
+    !survey.misplaced || violations.length > 0
       ? []
       : misplacedProperties(kind, value).map(({ path, before }) => ({
           at: { path, part: "key" },

@@ -2,6 +2,7 @@ import { type NumberExpression, unitOf } from "@underchassis/calc/expression";
 import { READING_UNIT } from "@underchassis/dataset";
 import type { RecordRule } from "../../model/rule.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 import { unitWords } from "../../shared/unitFaults.ts";
 import { gives, rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
@@ -20,12 +21,12 @@ export const expectedDimension: RecordRule = {
   good: '"quantity": "dc-volts", "formula": "filterResistor.meanAmps * filterResistor.ohms"',
   kinds: ["stage"],
   check: (record) =>
-    formulasIn(record).flatMap(({ text, path, quantity, parsed }) => {
+    gather(formulasIn(record), ({ text, path, quantity, parsed }) => {
       const unit = UNITS[quantity ?? ""];
-      if (unit === undefined || !parsed.ok || parsed.gives !== "number") return [];
+      if (unit === undefined || !parsed.ok || parsed.gives !== "number") return nothing();
       const { given, bare, right } = unitsOf(parsed.expression as NumberExpression);
       // Mixed units are the matter of another rule, and a bare number may stand for any.
-      if (given === undefined || given === unit || bare || right(unit)) return [];
+      if (given === undefined || given === unit || bare || right(unit)) return nothing();
       return [
         {
           at: { path, within: { offset: 0, length: text.length } },

@@ -1,6 +1,7 @@
 import type { StageTemplate } from "@underchassis/dataset";
 import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** An expected figure says where it is read. */
 export const expectedPlace: RecordRule = {
@@ -16,7 +17,7 @@ export const expectedPlace: RecordRule = {
   check(record) {
     const { parts, expected } = record.value as StageTemplate;
     const roles = parts.map(({ role }) => role);
-    return expected.flatMap(({ at, part, quantity }, index): Complaint[] => {
+    return gather(expected, ({ at, part, quantity }, index): readonly Complaint[] => {
       const current = quantity.endsWith("-amps");
       if (current ? part === undefined : at === undefined)
         return [
@@ -27,7 +28,7 @@ export const expectedPlace: RecordRule = {
             expected: current ? '"part": the role of a part' : '"at": a terminal or inner point',
           },
         ];
-      if (part === undefined || roles.includes(part)) return [];
+      if (part === undefined || roles.includes(part)) return nothing();
       return [
         {
           at: { path: ["expected", index, "part"] },

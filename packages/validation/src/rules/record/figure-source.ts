@@ -1,5 +1,6 @@
 import type { StageTemplate, TubeRecord } from "@underchassis/dataset";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** Every figure says where it comes from. */
 export const figureSource: RecordRule = {
@@ -17,11 +18,11 @@ export const figureSource: RecordRule = {
       return (record.value as TubeRecord).units.flatMap(({ parameters, source }, index) =>
         parameters !== undefined && source === undefined ? lacking(["units", index, "parameters"], "the parameters") : [],
       );
-    return (record.value as StageTemplate).parts.flatMap((part, index) => {
-      if (part.source !== undefined) return [];
+    return gather((record.value as StageTemplate).parts, (part, index) => {
+      if (part.source !== undefined) return nothing();
       if (part.typical !== undefined) return lacking(["parts", index, "typical"], "the typical value");
       if (part.type !== undefined) return lacking(["parts", index, "type"], "the typical type");
-      return part.windings === undefined ? [] : lacking(["parts", index, "windings"], "the windings' values");
+      return part.windings === undefined ? nothing() : lacking(["parts", index, "windings"], "the windings' values");
     });
   },
 };

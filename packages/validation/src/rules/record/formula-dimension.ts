@@ -2,6 +2,7 @@ import type { Expression } from "@underchassis/calc/expression";
 import type { RecordRule } from "../../model/rule.ts";
 import { formulaSpans } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 import { type UnitFault, unitFaults, unitsFit } from "../../shared/unitFaults.ts";
 import { rightWithUnsaidUnits } from "../../shared/unsaidUnits.ts";
 
@@ -17,10 +18,10 @@ export const formulaDimension: RecordRule = {
   good: '"formula": "reservoir.ratedVolts >= reservoir.maxVolts"',
   kinds: ["stage"],
   check: (record) =>
-    formulasIn(record).flatMap(({ text, path, wanted, parsed }) => {
-      if (!parsed.ok) return [];
+    gather(formulasIn(record), ({ text, path, wanted, parsed }) => {
+      if (!parsed.ok) return nothing();
       const faults = faultsOf(parsed.expression, wanted);
-      if (faults.length === 0) return [];
+      if (faults.length === 0) return nothing();
       const spans = formulaSpans(text, parsed.expression);
       return faults.map(({ node, ...fault }) => ({
         at: { path, within: spans?.(node) ?? { offset: 0, length: text.length } },

@@ -1,9 +1,11 @@
 import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
 import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import type { FormulaNameParts } from "../../model/subjects.ts";
 import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { placesOfName } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 const PLAIN = ["lineVolts", "lineHertz"];
 
@@ -19,20 +21,24 @@ export const formulaName: RecordRule = {
   good: '"formula": "reservoir.ratedVolts >= 450"',
   kinds: ["stage", "rule-of-thumb"],
   check(record) {
-    const roles = record.kind === "stage" ? (record.value as StageTemplate).parts.map(({ role }) => role) : [];
-    const plain =
+    const formulas = formulasIn(record);
+    if (formulas.length === 0) return [];
+    const roles = new Set<string>();
+    if (record.kind === "stage") for (const { role } of (record.value as StageTemplate).parts) roles.add(role);
+    const plain = new Set(
       record.kind === "stage"
         ? [...PLAIN, ...Object.keys((record.value as StageTemplate).settings ?? {})]
-        : Object.keys((record.value as RuleOfThumb).formula?.where ?? {});
-    return formulasIn(record).flatMap(({ text, path, parsed }) =>
+        : Object.keys((record.value as RuleOfThumb).formula?.where ?? {}),
+    );
+    return gather(formulas, ({ text, path, parsed }) =>
       parsed.ok
-        ? parsed.names.flatMap((name): Complaint[] => {
+        ? gather(parsed.names, (name): readonly Complaint[] => {
             const fault = faultOf(name, roles, plain);
             return fault === undefined
-              ? []
-              : placesOfName(text, name).map((within) => ({ at: { path, within: shifted(within, fault) }, ...fault.complaint }));
+              ? nothing()
+              : placesOfName(text, name.name).map((within) => ({ at: { path, within: shifted(within, fault) }, ...fault.complaint }));
           })
-        : [],
+        : nothing(),
     );
   },
 };
@@ -44,16 +50,14 @@ interface Fault {
   complaint: Omit<Complaint, "at">;
 }
 
-function faultOf(name: string, roles: readonly string[], plain: readonly string[]): Fault | undefined {
-  const dot = name.indexOf(".");
-  if (dot < 0) {
-    if (plain.includes(name)) return undefined;
-    return fault(0, name, `nothing is called "${name}"`, plain, roles.includes(name) ? `${name}.present` : undefined);
+function faultOf({ name, role, property }: FormulaNameParts, roles: ReadonlySet<string>, plain: ReadonlySet<string>): Fault | undefined {
+  if (role === undefined || property === undefined) {
+    if (plain.has(name)) return undefined;
+    return fault(0, name, `nothing is called "${name}"`, [...plain], roles.has(name) ? `${name}.present` : undefined);
   }
-  const [role, property] = [name.slice(0, dot), name.slice(dot + 1)];
-  if (!roles.includes(role)) return fault(0, role, `the template has no role "${role}"`, roles);
+  if (!roles.has(role)) return fault(0, role, `the template has no role "${role}"`, [...roles]);
   if (Object.hasOwn(PROPERTIES, property)) return undefined;
-  return fault(dot + 1, property, `a part has no property "${property}"`, Object.keys(PROPERTIES));
+  return fault(role.length + 1, property, `a part has no property "${property}"`, Object.keys(PROPERTIES));
 }
 
 function fault(before: number, word: string, message: string, known: readonly string[], nearest?: string): Fault {

@@ -3,6 +3,7 @@ import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { RecordRule } from "../../model/rule.ts";
 import { placesOfPoint } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 import { pointsOf } from "../../shared/pointsOf.ts";
 
 /** Every point of a formula is one of its template. */
@@ -18,8 +19,8 @@ export const formulaPoint: RecordRule = {
   kinds: ["stage"],
   check(record) {
     const points = pointsOf(record.value as StageTemplate);
-    return formulasIn(record).flatMap(({ text, path, parsed }) =>
-      parsed.ok
+    return gather(formulasIn(record), ({ text, path, parsed }) =>
+      parsed.ok && !parsed.points.every((point) => points.has(point))
         ? parsed.points
             .filter((point) => !points.has(point))
             .flatMap((point) =>
@@ -31,7 +32,7 @@ export const formulaPoint: RecordRule = {
                 nearest: nearestOf(point, points),
               })),
             )
-        : [],
+        : nothing(),
     );
   },
 };

@@ -1,15 +1,14 @@
 import type { StageTemplate } from "@underchassis/dataset";
 import { oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import type { FormulaNameParts } from "../../model/subjects.ts";
 import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { placesOfName } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
 
 /** Whether a name asks its part for what its kind has, or is another rule's matter. */
-function isOffered(name: string, kinds: ReadonlyMap<string, string>): boolean {
-  const dot = name.indexOf(".");
-  const kind = kinds.get(dot < 0 ? name : name.slice(0, dot));
-  const property = dot < 0 ? "" : name.slice(dot + 1);
+function isOffered({ role = "", property = "" }: FormulaNameParts, kinds: ReadonlyMap<string, string>): boolean {
+  const kind = kinds.get(role);
   const having = Object.hasOwn(PROPERTIES, property) ? PROPERTIES[property] : undefined;
   return kind === undefined || having === undefined || having.includes(kind);
 }
@@ -32,8 +31,7 @@ export const formulaProperty: RecordRule = {
     if (formulas.every(({ parsed }) => !parsed.ok || parsed.names.every((name) => isOffered(name, kinds)))) return [];
     return formulas.flatMap(({ text, path, parsed }) =>
       parsed.ok
-        ? parsed.names.flatMap((name): Complaint[] => {
-            const [role = "", property = ""] = name.split(".");
+        ? parsed.names.flatMap(({ name, role = "", property = "" }): Complaint[] => {
             const kind = kinds.get(role);
             const having = Object.hasOwn(PROPERTIES, property) ? PROPERTIES[property] : undefined;
             if (kind === undefined || having === undefined || having.includes(kind)) return [];

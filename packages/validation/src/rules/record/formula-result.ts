@@ -1,5 +1,6 @@
 import type { RecordRule } from "../../model/rule.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** A requirement compares; an expected figure is a number. */
 export const formulaResult: RecordRule = {
@@ -13,9 +14,9 @@ export const formulaResult: RecordRule = {
   good: '"requirements": [{ "formula": "reservoir.ratedVolts >= 1.1 * reservoir.maxVolts" }]',
   kinds: ["stage", "rule-of-thumb"],
   check: (record) =>
-    formulasIn(record).flatMap(({ text, path, wanted, parsed }) =>
+    gather(formulasIn(record), ({ text, path, wanted, parsed }) =>
       !parsed.ok || parsed.gives === wanted
-        ? []
+        ? nothing()
         : [
             {
               at: { path, within: { offset: 0, length: text.length } },

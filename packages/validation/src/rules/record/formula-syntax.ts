@@ -1,6 +1,7 @@
 import type { RecordRule } from "../../model/rule.ts";
 import type { Stretch } from "../../shared/formulaSpans.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** Every formula is in the expression language. */
 export const formulaSyntax: RecordRule = {
@@ -14,9 +15,9 @@ export const formulaSyntax: RecordRule = {
   good: '"formula": "reservoir.farads > 1e-6"',
   kinds: ["stage", "rule-of-thumb"],
   check: (record) =>
-    formulasIn(record).flatMap(({ text, path, parsed }) =>
+    gather(formulasIn(record), ({ text, path, parsed }) =>
       parsed.ok
-        ? []
+        ? nothing()
         : [
             {
               at: { path, within: pointable(text, parsed.error.at) },

@@ -1,6 +1,7 @@
 import type { StageTemplate } from "@underchassis/dataset";
 import { oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** Properties that only some kinds of parts have. */
 const ONLY: Readonly<Record<string, readonly string[]>> = {
@@ -32,9 +33,9 @@ export const kindFit: RecordRule = {
   good: '"kind": "capacitor", "polarised": true',
   kinds: ["stage"],
   check: (record) =>
-    (record.value as StageTemplate).parts.flatMap((part, index): Complaint[] => {
+    gather((record.value as StageTemplate).parts, (part, index): readonly Complaint[] => {
       const having = part as unknown as Readonly<Record<string, unknown>>;
-      if (fits(part, having)) return [];
+      if (fits(part, having)) return nothing();
       const wrong = Object.entries(ONLY).flatMap(([property, kinds]): Complaint[] =>
         having[property] === undefined || kinds.includes(part.kind)
           ? []

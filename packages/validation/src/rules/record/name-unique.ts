@@ -38,21 +38,28 @@ export const nameUnique: RecordRule = {
 
 /** Whether anything stands twice, without a word where. */
 function repeats({ parts, terminals, points, requirements, failureNotes, cautions, sources }: StageTemplate): boolean {
-  const seen = new Set<string>();
-  let count = 0;
-  const note = (name: string) => {
-    seen.add(name);
+  const roles = new Set<string>();
+  for (const { role } of parts) roles.add(role);
+  const places = new Set<string>();
+  for (const { id } of terminals) places.add(id);
+  let count = terminals.length;
+  for (const name in points) {
+    places.add(name);
     count++;
-  };
-  for (const { role } of parts) note(`r ${role}`);
-  for (const { id } of terminals) note(`p ${id}`);
-  for (const name in points) note(`p ${name}`);
-  for (const { id } of requirements) note(`q ${id}`);
-  for (const id of failureNotes ?? []) note(`n ${id}`);
-  for (const id of cautions ?? []) note(`c ${id}`);
-  for (const id of sources ?? []) note(`s ${id}`);
-  return seen.size < count;
+  }
+  const rules = new Set<string>();
+  for (const { id } of requirements) rules.add(id);
+  return (
+    roles.size < parts.length ||
+    places.size < count ||
+    rules.size < requirements.length ||
+    listRepeats(failureNotes) ||
+    listRepeats(cautions) ||
+    listRepeats(sources)
+  );
 }
+
+const listRepeats = (list: readonly string[] | undefined): boolean => list !== undefined && new Set(list).size < list.length;
 
 interface Named {
   name: string;

@@ -1,17 +1,6 @@
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { MOST_WORDS, mayBeLong } from "../../read/wordCount.ts";
 import { eachText } from "../../shared/targets.ts";
-
-const MOST_WORDS = 40;
-/** A text this short holds no sentence that is too long: forty words and their blanks. */
-const LEAST_LENGTH = 2 * MOST_WORDS;
-
-/** Whether a text has more words than a sentence may: most have not, whatever their sentences. */
-function hasWords(text: string): boolean {
-  let blanks = 0;
-  for (let k = 0; k < text.length; k++) if (text.charCodeAt(k) <= 32) blanks++;
-  // Other blanks than these are rare: where there are any, the sentences are looked at.
-  return blanks >= MOST_WORDS || /[\u00a0\u2000-\u200a\u2028\u2029\u3000\ufeff]/.test(text);
-}
 
 /** Sentences are short. */
 export const sentenceLength: RecordRule = {
@@ -24,9 +13,10 @@ export const sentenceLength: RecordRule = {
   bad: "one sentence of sixty words",
   good: "three sentences of twenty",
   check(record) {
+    if (!record.survey.wordy) return [];
     const complaints: Complaint[] = [];
     eachText(record.value, (text, path) => {
-      if (text.length < LEAST_LENGTH || !hasWords(text)) return;
+      if (!mayBeLong(text)) return;
       for (const { 0: sentence, index } of text.matchAll(/[^.:;!?]+(?:[.:;!?](?!\s)[^.:;!?]*)*[.:;!?]*/g)) {
         const words = sentence.trim().split(/\s+/).length;
         if (words <= MOST_WORDS) continue;

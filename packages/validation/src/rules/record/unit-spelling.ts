@@ -1,7 +1,6 @@
-import type { StageTemplate } from "@underchassis/dataset";
 import type { RecordRule } from "../../model/rule.ts";
-import { hasOldSpelling, oldSpellings } from "../../shared/oldSpellings.ts";
-import { writtenValues } from "../../shared/writtenValues.ts";
+import { oldSpellings } from "../../shared/oldSpellings.ts";
+import { factsOf, writtenValues } from "../../shared/writtenValues.ts";
 
 /** Values are written with modern units. */
 export const unitSpelling: RecordRule = {
@@ -16,9 +15,8 @@ export const unitSpelling: RecordRule = {
   kinds: ["stage"],
   fixable: true,
   check(record) {
-    const values = writtenValues(record.value as StageTemplate);
-    // All together first: most templates have none.
-    if (!hasOldSpelling(values.map(({ text }) => text).join("\n"))) return [];
+    const values = writtenValues(record);
+    if (!values.some((written) => factsOf(written).old)) return [];
     return values.flatMap(({ text, path }) =>
       oldSpellings(text).map(({ offset, length, modern }) => ({
         at: { path, within: { offset, length } },

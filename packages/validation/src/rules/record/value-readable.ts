@@ -1,6 +1,6 @@
-import type { StageTemplate } from "@underchassis/dataset";
-import type { Complaint, RecordRule } from "../../model/rule.ts";
-import { type ReadAs, readingProblem, writtenValues } from "../../shared/writtenValues.ts";
+import type { RecordRule } from "../../model/rule.ts";
+import { gather, nothing } from "../../shared/gather.ts";
+import { factsOf, type ReadAs, writtenValues } from "../../shared/writtenValues.ts";
 
 const MARKING_WORDS: Readonly<Record<string, string>> = {
   resistor: "ohms and watts: 47 kohm 1 W",
@@ -24,9 +24,10 @@ export const valueReadable: RecordRule = {
   good: '"kind": "capacitor", "typical": "20 uF 450 V"',
   kinds: ["stage"],
   check: (record) =>
-    writtenValues(record.value as StageTemplate).flatMap(({ text, path, as }): Complaint[] => {
-      const problem = readingProblem(text, as);
-      if (problem === undefined) return [];
+    gather(writtenValues(record), (written) => {
+      const { problem } = factsOf(written);
+      if (problem === undefined) return nothing();
+      const { text, path, as } = written;
       if (problem === "no-value")
         return [
           {
