@@ -15,6 +15,7 @@ await build({
   target: "node20",
   // Some libraries' "main" is a wrapper that a bundler cannot follow; their "module" is plain ESM.
   mainFields: ["module", "main"],
+  alias: { "mathjs/lib/browser/math.js": `${here}/mathjs-parser.js` },
   minify: false,
   sourcemap: false,
   logLevel: "warning",

@@ -1,4 +1,5 @@
-import { create, type MathNode, parseDependencies } from "mathjs/number";
+import type { MathNode } from "mathjs";
+import mathjs from "mathjs/lib/browser/math.js";
 import { constantOf } from "./constantOf.ts";
 import {
   type Comparator,
@@ -19,7 +20,8 @@ const DEEPEST = 60;
 /** No more of a refused piece is shown. */
 const LONGEST_SHOWN = 300;
 
-const math = create(parseDependencies ?? {});
+// Only the parser is made: there is nothing in it that could evaluate.
+const math = mathjs.create(mathjs.parseDependencies ?? {});
 
 const COMPARATORS: Readonly<Record<string, Comparator>> = {
   smaller: "<",
