@@ -213,7 +213,7 @@ describe("the command", () => {
     expect(json).toMatchObject({ due: "patch", changes: [{ path: "title", after: "One | <b>hand</b>" }] });
     const markdown = runCompare(["HEAD", "--format", "markdown"], repository.root).out;
     expect(markdown).toContain("One \\| \\<b\\>hand\\</b\\>");
-    expect(markdown).toContain("datasets/jobs/bench grades as before");
+    expect(markdown).toContain("One recorded job grades as before.");
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { leastVersion, raisedEnough } from "./bump.ts";
 import { differencesOf } from "./differences.ts";
+import { judgeRecord } from "./judgeRecord.ts";
 import { judgeSchema } from "./judgeSchema.ts";
 
 describe("differencesOf", () => {
@@ -55,6 +56,19 @@ describe("judgeSchema", () => {
     [{}, { $defs: { a: { type: "string" } } }, "patch"],
     [{ anyOf: [{ type: "string" }] }, { anyOf: [{ type: "number" }] }, "major"],
   ])("%j to %j is %s", (before, after, bump) => expect(judge(before, after)).toEqual([bump]));
+});
+
+describe("judgeRecord", () => {
+  const judge = (before: object, after: object) => differencesOf(before, after).map((difference) => judgeRecord("stages", difference).bump);
+  const setting = (unit: string) => ({ settings: { loadOhms: { unit, typical: "4" } } });
+  it.each([
+    ["a setting that is gone", setting("ohm"), { settings: {} }, "major"],
+    ["the last setting that is gone", setting("ohm"), {}, "major"],
+    ["a new setting", {}, setting("ohm"), "minor"],
+    ["a setting in another unit", setting("ohm"), setting("V"), "major"],
+    ["a setting's other typical value", setting("ohm"), { settings: { loadOhms: { unit: "ohm", typical: "5" } } }, "patch"],
+    ["another text", { summary: "a" }, { summary: "b" }, "patch"],
+  ])("%s", (_name, before, after, bump) => expect(judge(before, after)).toEqual([bump]));
 });
 
 describe("leastVersion", () => {

@@ -54,6 +54,12 @@ const RULES: readonly Rule[] = [
   named(/^stages$/, /^points(\.[^.]+)?$/, "an inner point"),
   named(/^stages$/, /^parts\[\]\.windings(\.[^.]+)?$/, "a winding"),
   named(/^stages$/, /^parts\[\]\.pins(\.[^.]+)?$/, "a pin"),
+  named(/^stages$/, /^settings(\.[^.]+)?$/, "a setting"),
+  {
+    kind: /^stages$/,
+    shape: /^settings\.[^.]+\.unit$/,
+    judge: () => verdict("major", "what a job writes for this setting is read in another unit"),
+  },
   named(/^tubes$/, /^names\[\]$/, "a name of the tube"),
   {
     kind: /^stages$/,

@@ -3,7 +3,7 @@ import { escapeMarkdown } from "../../packages/report/src/markdown/escapeMarkdow
 import { tableBlock } from "../../packages/report/src/markdown/markdownBlocks.ts";
 import { textTable } from "../../packages/report/src/text/textTable.ts";
 import type { Comparison } from "./compare.ts";
-import { CHANGE_HEAD, changeCells, jobLines, jobTitle, versionSentence } from "./words.ts";
+import { alikeSentence, CHANGE_HEAD, changeCells, jobLines, jobsToShow, jobTitle, versionSentence } from "./words.ts";
 
 /** More rows than this no page shows; the JSON has all. */
 const MOST_ROWS = 200;
@@ -11,6 +11,8 @@ const MOST_ROWS = 200;
 const rowsOf = ({ changes }: Comparison): string[][] => changes.slice(0, MOST_ROWS).map((change) => changeCells(change).map(visible));
 const surplus = ({ changes }: Comparison): string[] =>
   changes.length > MOST_ROWS ? [`${changes.length - MOST_ROWS} more changes: see --format json`] : [];
+
+const listOf = (text: string | undefined): string[] => (text === undefined ? [] : [text]);
 
 /** A comparison for a terminal. Every text is made visible: the dataset may come from a stranger. */
 export function renderComparisonText(comparison: Comparison, width = 120): string {
@@ -22,7 +24,8 @@ export function renderComparisonText(comparison: Comparison, width = 120): strin
     ...surplus(comparison),
     "",
     ...(comparison.jobsNotGraded === undefined ? [] : [`Recorded jobs were not graded with both: ${visible(comparison.jobsNotGraded)}`]),
-    ...comparison.jobs.flatMap((job) => [visible(jobTitle(job)), ...jobLines(job).map((line) => `  ${visible(line)}`)]),
+    ...jobsToShow(comparison).flatMap((job) => [visible(jobTitle(job)), ...jobLines(job).map((line) => `  ${visible(line)}`)]),
+    ...listOf(alikeSentence(comparison)),
   ];
   return `${lines.join("\n")}\n`;
 }
@@ -38,7 +41,8 @@ export function renderComparisonMarkdown(comparison: Comparison): string {
     ...surplus(comparison),
     "### Recorded jobs",
     ...(comparison.jobsNotGraded === undefined ? [] : [`Not graded with both: ${line(comparison.jobsNotGraded)}`]),
-    ...comparison.jobs.map((job) => [`- ${line(jobTitle(job))}`, ...jobLines(job).map((text) => `  - ${line(text)}`)].join("\n")),
+    ...jobsToShow(comparison).map((job) => [`- ${line(jobTitle(job))}`, ...jobLines(job).map((text) => `  - ${line(text)}`)].join("\n")),
+    ...listOf(alikeSentence(comparison)),
   ];
   return `${blocks.join("\n\n")}\n`;
 }

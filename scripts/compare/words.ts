@@ -1,3 +1,4 @@
+import { BUMPS } from "./bump.ts";
 import type { Change } from "./change.ts";
 import type { Comparison } from "./compare.ts";
 import type { JobComparison } from "./gradeBoth.ts";
@@ -45,6 +46,19 @@ export function jobLines({ change, message }: JobComparison): string[] {
       return `expected ${which} at ${where}: ${figure(before)} -> ${figure(after)}${share}`;
     }),
   ];
+}
+
+/** The jobs that grade otherwise or cannot be graded, the gravest first. */
+export function jobsToShow({ jobs }: Comparison): JobComparison[] {
+  return jobs.filter(({ outcome }) => outcome !== "same").sort((a, b) => BUMPS.indexOf(b.bump) - BUMPS.indexOf(a.bump));
+}
+
+/** How many grade as before; undefined where there are none. */
+export function alikeSentence({ jobs }: Comparison): string | undefined {
+  const alike = jobs.filter(({ outcome }) => outcome === "same").length;
+  if (alike === 0) return undefined;
+  const which = alike === jobs.length ? "recorded" : "other recorded";
+  return alike === 1 ? `One ${which} job grades as before.` : `${alike} ${which} jobs grade as before.`;
 }
 
 export const jobTitle = ({ job, outcome }: JobComparison): string => `${job} ${OUTCOMES[outcome]}`;
