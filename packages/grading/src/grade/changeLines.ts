@@ -105,9 +105,12 @@ function pointEffects(model: ChassisModel, part: Part, life: Life, condition: Co
         const name = solved.compiled.pointOf(point);
         return name === undefined ? null : solved.steady.read({ quantity, from: name, to: solved.compiled.network.reference });
       };
-      const [a, b] = beforeAndAfter(pair, read);
-      // Differences of microvolts between two solutions are arithmetic, not physics.
+      // Differences of microvolts between two solutions are arithmetic, not physics; of nanovolts, so is the voltage itself.
       const floor = quantity === "dc-volts" ? 0.01 : 0.001;
+      const [a, b] = beforeAndAfter(pair, read).map((volts) => (volts !== null && Math.abs(volts) < 1e-6 * floor ? 0 : volts)) as [
+        number | null,
+        number | null,
+      ];
       if (noticeable(a, b, floor)) effects.push({ label, unit: "V", condition: condition.id, before: a, after: b });
     }
   }
