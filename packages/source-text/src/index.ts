@@ -4,6 +4,7 @@ export { type CsvTable, type Row, readCsv } from "./csvTable.ts";
 export type { Diagnostic, Location } from "./diagnostic.ts";
 export { readFileText } from "./fileHygiene.ts";
 export { FORBIDDEN_NAMES } from "./forbiddenNames.ts";
+export { isMergeMark } from "./mergeMark.ts";
 export { fold, nearestOf } from "./nearest.ts";
 export type { Path } from "./path.ts";
 export { type PathVocabulary, pathWords } from "./pathWords.ts";

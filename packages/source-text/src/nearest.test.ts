@@ -6,6 +6,7 @@ it.each([
   ["form", ["to", "from"], "from"],
   ["Tubes Out", ["tubes-out", "standby"], "tubes-out"],
   ["B +", ["B+", "B-"], "B+"],
+  ["iec-60063", ["iec-60063-2015", "iec-60065"], "iec-60063-2015"],
   ["foundbetween", ["between", "foundBetween"], "foundBetween"],
 ])("takes %s for one of %j", (word, candidates, nearest) => {
   expect(nearestOf(word, candidates)).toBe(nearest);
@@ -13,5 +14,6 @@ it.each([
 
 it("offers nothing far off, and nothing for a word of any length", () => {
   expect(nearestOf("choke", ["reservoir", "bleeder"])).toBeUndefined();
+  expect(nearestOf("audio", ["audio-oscillator-lamp", "audio-transformer-driver"])).toBeUndefined();
   expect(nearestOf("x".repeat(100), ["x".repeat(99)])).toBeUndefined();
 });

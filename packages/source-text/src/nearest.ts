@@ -1,5 +1,7 @@
 import { distance } from "fastest-levenshtein";
 
+/** Shorter beginnings than this fit by chance. */
+const LEAST_BEGINNING = 5;
 /** Longer words than this are no slips of the pen. */
 const LONGEST = 80;
 
@@ -10,7 +12,7 @@ const FOLDED = new Map<string, string>();
  * The candidate that a misspelt word most likely meant.
  *
  * Case, spaces, hyphens and underscores count for nothing; beyond that a third of the letters may differ, and one at least in
- * words of two or more.
+ * words of two or more. A word that lacks the end of one candidate alone stands for that one.
  *
  * @returns undefined when nothing is near
  */
@@ -20,7 +22,9 @@ export function nearestOf(word: string, candidates: Iterable<string>): string | 
   const allowed = Math.max(folded.length >= 2 ? 1 : 0, Math.floor(folded.length / 3));
   let best: string | undefined;
   let bestDistance = allowed + 1;
+  const begun: string[] = [];
   for (const candidate of candidates) {
+    if (folded.length >= LEAST_BEGINNING && candidate !== word && fold(candidate).startsWith(folded)) begun.push(candidate);
     if (candidate === word || Math.abs(candidate.length - word.length) > allowed + 3) continue;
     const between = slips(folded, fold(candidate));
     if (between < bestDistance) {
@@ -28,7 +32,7 @@ export function nearestOf(word: string, candidates: Iterable<string>): string | 
       bestDistance = between;
     }
   }
-  return best;
+  return bestDistance > 0 && begun.length === 1 ? begun[0] : best;
 }
 
 /** Edits between two words; two neighbouring letters exchanged count as one. */

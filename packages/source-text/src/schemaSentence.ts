@@ -131,6 +131,7 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
         message: `${where} is out of range`,
         received,
         expected: `${String(schema.minimum)} to ${String(schema.maximum)}`,
+        ...shareHelp(data, schema),
       };
     default:
       return { code: "shape-wrong", message: `${where} ${error.message ?? `does not fit the ${words.noun} format`}`, received };
@@ -138,8 +139,25 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
 }
 
 function expectedOf(schema: Readonly<Record<string, unknown>>): { expected?: string } {
-  if (typeof schema.description === "string") return { expected: schema.description.replace(/\.$/, "") };
+  const choices = Array.isArray(schema.enum) ? oneOf(schema.enum.map(String)) : undefined;
+  if (typeof schema.description === "string") {
+    const words = schema.description.replace(/\.$/, "");
+    return { expected: choices === undefined ? words : `${words}: ${choices}` };
+  }
+  if (choices !== undefined) return { expected: choices };
   return "const" in schema ? { expected: String(schema.const) } : {};
+}
+
+/** Largest number that a share may be; what may be larger counts something else. */
+const LARGEST_SHARE = 5;
+
+/** Percent where a share is asked for. */
+function shareHelp(data: unknown, { minimum, maximum }: Readonly<Record<string, unknown>>): { help?: string; nearest?: string } {
+  if (typeof data !== "number" || typeof maximum !== "number" || maximum > LARGEST_SHARE || data <= maximum) return {};
+  const share = Number((data / 100).toPrecision(12));
+  return share <= maximum && share >= Number(minimum ?? 0)
+    ? { help: `a share, no percentage: ${data} % is ${share}`, nearest: String(share) }
+    : {};
 }
 
 function nearestChoice(data: unknown, choices: readonly string[], words: SchemaWords): string | undefined {

@@ -1,11 +1,10 @@
 import { type ParseError, printParseErrorCode } from "jsonc-parser";
-import type { Problem, Problems } from "./problems.ts";
+import { decimalComma } from "./decimalComma.ts";
+import { endFault } from "./endFault.ts";
+import type { Fault } from "./fault.ts";
+import { isMergeMark } from "./mergeMark.ts";
+import type { Problems } from "./problems.ts";
 import type { SourceText } from "./sourceText.ts";
-
-interface Fault extends Problem {
-  offset: number;
-  length: number;
-}
 
 /** What the parser stumbles over next when the earlier fault has thrown it off. */
 const CONSEQUENCES = new Set([
@@ -19,6 +18,18 @@ const CONSEQUENCES = new Set([
 ]);
 /** Faults looked into; no one reads further. */
 const FAULT_LIMIT = 2000;
+/** What the parser misses where the file ends too early. */
+const UNFINISHED = new Set([
+  "PropertyNameExpected",
+  "ValueExpected",
+  "ColonExpected",
+  "CommaExpected",
+  "CloseBraceExpected",
+  "CloseBracketExpected",
+]);
+/** Numbers that other languages know. */
+const NO_NUMBERS = new Set(["nan", "infinity", "-infinity", "+infinity", "inf"]);
+const NO_VALUES = new Set(["none", "nil", "undefined"]);
 const WORD_END = /[\s,:{}[\]"]/;
 
 /** Reports the parser's syntax errors, one for each fault of the writer, in words. */
@@ -59,6 +70,7 @@ function describe(text: string, noun: string, name: string, offset: number, leng
   const here = { offset, length: Math.max(1, length) };
   const at = text[offset] ?? "";
   const closing = at === "}" || at === "]";
+  if (at === "" && UNFINISHED.has(name)) return endFault(text, offset);
   switch (name) {
     case "InvalidSymbol":
     case "InvalidNumberFormat":
@@ -111,14 +123,6 @@ function describe(text: string, noun: string, name: string, offset: number, leng
         received: cut(text.slice(offset, offset + Math.max(1, length))),
         expected: "nothing after the closing }",
       };
-    case "CloseBraceExpected":
-    case "CloseBracketExpected":
-      return {
-        ...here,
-        code: "bracket-unclosed",
-        message: `the file ends before a closing ${name === "CloseBraceExpected" ? "}" : "]"}`,
-        expected: "a closing bracket for every opening one",
-      };
     case "ColonExpected":
       return {
         ...here,
@@ -163,6 +167,8 @@ function describe(text: string, noun: string, name: string, offset: number, leng
           received: ",",
           expected: "one comma between two entries",
         };
+      const comma = decimalComma(text, offset, before);
+      if (comma !== undefined) return comma;
       return name === "PropertyNameExpected"
         ? {
             ...here,
@@ -206,6 +212,21 @@ function wordFault(text: string, offset: number): Fault {
       message: "a word in the wrong case",
       expected: "true or false, in small letters",
       nearest: small,
+    };
+  if (NO_NUMBERS.has(small) || NO_VALUES.has(small))
+    return {
+      ...here,
+      code: "symbol-unknown",
+      message: `JSON has no ${cut(word)}`,
+      expected: NO_NUMBERS.has(small) ? "a number" : "a value",
+      help: "leave the property out where nothing is known",
+    };
+  if (isMergeMark(word))
+    return {
+      ...here,
+      code: "merge-mark",
+      message: "a mark of a merge that was not finished",
+      expected: "one of the two versions, without the three marks",
     };
   if (/^[-+.\d]/.test(word))
     return {

@@ -22,6 +22,8 @@ export interface Complaint {
   received?: string;
   help?: string;
   nearest?: string | undefined;
+  /** `--fix` cannot mend this one, though it mends others of the rule. */
+  byHand?: boolean;
   /** Cause before consequence: among complaints of one file the lower comes first. Default 0. */
   rank?: number;
 }
@@ -82,7 +84,10 @@ export interface CollectionRule extends RuleFacts {
 /** Looks at what a template does when it is simulated, or at a job when it is graded. */
 export type ElectricalRule = RuleFacts & { scope: "electrical" } & (
     | { of: "template"; check(run: TemplateRun): readonly Complaint[] }
-    | { of: "job"; check(job: JobFolder): readonly Complaint[] }
+    | {
+        of: "job" /** Complaints may be of another file than the job's. */;
+        check(job: JobFolder): readonly (Complaint & { file?: string })[];
+      }
   );
 
 export type Rule = BytesRule | RecordRule | FileRule | CollectionRule | ElectricalRule;

@@ -113,6 +113,8 @@ export interface Collection {
   references(kind: ReferenceKind): ReadonlyMap<string, readonly string[]>;
   /** True when some file could not be read far enough to know what it refers to. */
   incomplete: boolean;
+  /** Kinds of things of which some may be defined where nothing can be made out: whether one of them exists cannot be said. */
+  unknown: ReadonlySet<ReferenceKind | "stage" | "worked-example" | "rule-of-thumb">;
   /** What tables.json says; undefined when it cannot be used. */
   descriptions: TableDescriptions | undefined;
   /** Whether code, not data, names a source: defaults of the engine, decoders of markings. */
@@ -150,4 +152,7 @@ export interface JobFolder {
 }
 
 /** What a job must come to: a whole stored report, or what an example's expected.json says of it. */
-export type Recorded = { kind: "report" | "example"; value: unknown } | { kind: "none" };
+export type Recorded =
+  | { kind: "report"; value: unknown }
+  | { kind: "example"; value: unknown /** The expected.json. */; file: string /** Where in it. */; path: Path }
+  | { kind: "none" };

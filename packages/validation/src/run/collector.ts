@@ -1,6 +1,8 @@
 import type { TableDescriptions } from "@underchassis/dataset";
-import type { FileKind } from "../model/fileKind.ts";
+import { listOf, recordOf } from "@underchassis/source-text";
+import { type FileKind, isRecordKind, type RecordKind } from "../model/fileKind.ts";
 import type { Collection, RawFile, RecordFile, TableFile } from "../model/subjects.ts";
+import { salvage } from "../read/salvage.ts";
 import { type Defined, eachId } from "../shared/idsOf.ts";
 import { eachOtherReference, namesSources } from "../shared/referencesOf.ts";
 import { sourceCells } from "../shared/sourceCells.ts";
@@ -11,6 +13,7 @@ export class Collector {
   readonly #all = new Set<string>();
   readonly #definitions = new Map<Defined, Map<string, string[]>>();
   readonly #references = new Map<Defined, Map<string, string[]>>();
+  readonly #unknown = new Set<Defined>();
   #incomplete = false;
   #descriptions: TableDescriptions | undefined;
 
@@ -22,28 +25,35 @@ export class Collector {
 
   /** Takes what a parsed record defines and refers to. */
   record({ path, kind, value, survey }: RecordFile): void {
-    eachId(kind, value, (of, id) => this.#define(of, id, path));
+    this.#defineAll(kind, value, path);
     if (namesSources(kind)) for (const id of survey.sources) this.#refer("source", id, path);
     eachOtherReference(kind, value, (of, id) => this.#refer(of, id, path));
   }
 
-  /** Takes the sources and device types of a table. */
-  table(table: TableFile): void {
-    if (table.kind === "sources") for (const { cells } of table.rows) this.#define("source", cells[0]?.text ?? "", table.path);
-    else {
-      for (const cell of sourceCells(table, this.#descriptions)) this.#refer("source", cell.text, table.path);
-      if (table.path.endsWith("/diodes.csv"))
-        for (const { cells } of table.rows) this.#define("tube", (cells[0]?.text ?? "").toUpperCase(), table.path);
+  /**
+   * Takes the sources and device types of a table.
+   *
+   * @param whole - false where rows were left unread
+   */
+  table(table: TableFile, whole: boolean): void {
+    const defines = definedBy(table.path);
+    if (defines !== undefined) {
+      // Under another header, or cut by other marks than commas, the first cells are no ids.
+      if (!whole || table.header[0]?.text !== defines.column) this.#unknown.add(defines.of);
+      for (const { cells } of table.rows) this.#define(defines.of, defines.idOf(cells[0]?.text ?? ""), table.path);
     }
+    if (table.kind !== "sources") for (const cell of sourceCells(table, this.#descriptions)) this.#refer("source", cell.text, table.path);
   }
 
-  /** A file that cannot be read still lies there: others may refer to it by the name that it has. */
-  unreadable(file: RawFile): void {
+  /** A file that cannot be read still lies there: others may refer to it by the name that it has, and to what can be made out in it. */
+  unreadable({ path, kind, text }: RawFile): void {
     this.#incomplete = true;
-    const id = file.path.slice(file.path.lastIndexOf("/") + 1).replace(/\.json$/, "");
-    if (file.kind === "caution" || file.kind === "failure-note" || file.kind === "stage" || file.kind === "rule-of-thumb")
-      this.#define(file.kind, id, file.path);
-    if (file.kind === "tube") this.#define("tube", id.toUpperCase(), file.path);
+    const defines = definedBy(path);
+    if (defines !== undefined) this.#unknown.add(defines.of);
+    if (!isRecordKind(kind)) return;
+    const value = salvage(text);
+    if (kind === "stage" && listOf(recordOf(value).parts).length === 0) this.#unknown.add("role");
+    this.#defineAll(kind, value, path);
   }
 
   describe(descriptions: TableDescriptions): void {
@@ -61,9 +71,22 @@ export class Collector {
       definitions: (kind) => this.#definitions.get(kind) ?? new Map<string, string[]>(),
       references: (kind) => this.#references.get(kind) ?? new Map<string, string[]>(),
       incomplete: this.#incomplete,
+      unknown: this.#unknown,
       descriptions: this.#descriptions,
       ...more,
     };
+  }
+
+  /** What a record defines, and the id that its name promises: a record with a wrong id, or none, is told of itself and not of all that name it. */
+  #defineAll(kind: RecordKind, value: unknown, path: string): void {
+    const own = namedByFile(kind, path);
+    let named = own === undefined;
+    eachId(kind, value, (of, id) => {
+      this.#define(of, id, path);
+      // A tube goes by many names, and its file by one of them.
+      if (of === own?.of && (of === "tube" || id === own.id)) named = true;
+    });
+    if (!named && own !== undefined) this.#define(own.of, own.id, path);
   }
 
   #define(kind: Defined, id: string, path: string): void {
@@ -89,6 +112,19 @@ export class Collector {
     // One file after the other: who was last is all that need be looked at.
     else if (files[files.length - 1] !== path) files.push(path);
   }
+}
+
+/** The tables whose first column holds ids that others refer to. */
+function definedBy(path: string): { of: Defined; column: string; idOf(cell: string): string } | undefined {
+  if (path === "datasets/sources.csv") return { of: "source", column: "id", idOf: (cell) => cell };
+  if (path.endsWith("/diodes.csv")) return { of: "tube", column: "class", idOf: (cell) => cell.toUpperCase() };
+  return undefined;
+}
+
+function namedByFile(kind: RecordKind, path: string): { of: Defined; id: string } | undefined {
+  const id = path.slice(path.lastIndexOf("/") + 1).replace(/\.json$/, "");
+  if (kind === "tube") return { of: kind, id: id.toUpperCase() };
+  return kind === "caution" || kind === "failure-note" || kind === "stage" || kind === "rule-of-thumb" ? { of: kind, id } : undefined;
 }
 
 function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {

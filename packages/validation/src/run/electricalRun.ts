@@ -8,7 +8,7 @@ import type { ValidateOptions } from "./validateFiles.ts";
 
 interface ElectricalSubject {
   file: string;
-  checks: { rule: ElectricalRule; check: () => readonly Complaint[] }[];
+  checks: { rule: ElectricalRule; check: () => readonly (Complaint & { file?: string })[] }[];
 }
 
 /** Every template that nothing else is wrong with, simulated, and every such job, graded; one at a time. */

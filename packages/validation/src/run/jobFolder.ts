@@ -32,5 +32,5 @@ function recordedOf(path: string, collection: Collection, report: unknown): Reco
   const [variant, folder] = [path.split("/").at(-2) ?? "", path.split("/").slice(0, -2).join("/")];
   const record = `${folder}/expected.json`;
   const value = collection.has(record) ? recordOf(collection.recall(record).value)[variant] : undefined;
-  return value === undefined ? { kind: "none" } : { kind: "example", value };
+  return value === undefined ? { kind: "none" } : { kind: "example", value, file: record, path: [variant] };
 }

@@ -22,8 +22,8 @@ export class FileReporter {
   }
 
   /** @throws Error when the complaint points outside the file; the runner then blames the rule */
-  diagnostic(rule: RuleFacts & { scope: Scope; phase?: "shape" }, complaint: Complaint): Ranked {
-    const { at, message, expected, received, help, nearest, rank = 0 } = complaint;
+  diagnostic(rule: RuleFacts & { scope: Scope; phase?: "shape"; of?: string }, complaint: Complaint): Ranked {
+    const { at, message, expected, received, help, nearest, byHand, rank = 0 } = complaint;
     if (at !== undefined) this.#locator ??= new Locator(this.#source());
     const position = at === undefined ? {} : this.#locator?.positionOf(at);
     return {
@@ -38,7 +38,7 @@ export class FileReporter {
         ...(received === undefined ? {} : { received: shortened(received) }),
         ...(help === undefined ? {} : { help }),
         ...(nearest === undefined ? {} : { nearest }),
-        ...(rule.fixable === true ? { fix: "npm run validate -- --fix" } : {}),
+        ...(rule.fixable === true && byHand !== true ? { fix: "npm run validate -- --fix" } : {}),
       },
     };
   }
@@ -49,9 +49,11 @@ const LONGEST_SHOWN = 1000;
 const shortened = (text: string): string => (text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN)}...`);
 
 /** Syntax before shape before the rest of a record, then the file, then other files, then the circuit. */
-function orderOf(rule: { scope: Scope; phase?: "shape"; fixable?: true }): number {
+function orderOf(rule: { scope: Scope; phase?: "shape"; fixable?: true; of?: string }): number {
   const scope = SCOPES.indexOf(rule.scope) * 10;
   if (rule.scope === "bytes") return rule.fixable === true ? 38 : scope;
+  // A job grades otherwise because of a template, seldom the other way round.
+  if (rule.scope === "electrical" && rule.of === "job") return scope + 5;
   return rule.scope === "record" && rule.phase !== "shape" ? scope + 5 : scope;
 }
 

@@ -64,12 +64,22 @@ export function validateFiles(source: FileSource, options: ValidateOptions): Val
   const collection = collector.collection({
     recall: recaller.recall,
     namedInCode: options.namedInCode ?? (() => false),
-    jobProblems: (path) =>
-      grader?.problemsOf(
-        jobFiles(path, collection.has, (file) => recaller.text(file)),
-        dataset(),
-      ) ?? [],
+    jobProblems: (path) => {
+      const problems =
+        grader?.problemsOf(
+          jobFiles(path, collection.has, (file) => recaller.text(file)),
+          dataset(),
+        ) ?? [];
+      // What a broken record keeps a job from is told of the record.
+      return problems.some(({ received }) => received !== undefined && isUnusable(received)) ? [] : problems;
+    },
   });
+  /** Whether a job's word names a template, tube or diode that is there but cannot be used. */
+  const isUnusable = (id: string): boolean =>
+    (["stage", "tube"] as const).some((of) => {
+      const files = collection.definitions(of).get(of === "tube" ? id.toUpperCase() : id);
+      return files === undefined ? of === "tube" && collection.unknown.has(of) : files.every((file) => findings.unusable.has(file));
+    });
   let known: Dataset | undefined;
   const dataset = (): Dataset => {
     known ??= lazyDataset(collection, findings.unusable);
@@ -140,10 +150,12 @@ function runElectrical(
   let count = 0;
   for (const { file, checks } of electricalRun(rules, grader, dataset, collection, recaller, findings.broken, options)) {
     count++;
-    const reporter = new FileReporter(file, () => recaller.sourceText(file));
+    const reporterOf = (path: string) => new FileReporter(path, () => recaller.sourceText(path));
+    const reporter = reporterOf(file);
     for (const { rule, check } of checks) {
       try {
-        for (const complaint of check()) findings.add(reporter.diagnostic(rule, complaint));
+        for (const { file: other = file, ...complaint } of check())
+          findings.add((other === file ? reporter : reporterOf(other)).diagnostic(rule, complaint));
       } catch (error) {
         findings.add(ruleFailure(rule, file, error));
       }

@@ -1,5 +1,5 @@
 import type { TableDescriptions } from "@underchassis/dataset";
-import { type FileKind, isRecordKind, KINDS, type RecordKind } from "../model/fileKind.ts";
+import { type FileKind, isRecordKind, isTableKind, KINDS, type RecordKind } from "../model/fileKind.ts";
 import type { FileEntry } from "../model/fileSource.ts";
 import type { BytesRule, CollectionRule, ElectricalRule, FileRule, RecordRule, Rule } from "../model/rule.ts";
 import type { RawFile, RecordFile } from "../model/subjects.ts";
@@ -73,15 +73,14 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   const readable = file.kind !== undefined && !file.link && file.utf8 && file.text !== "";
   if (readable && file.path.endsWith(".json")) parseRecord(file);
   for (const rule of rules.bytes.get(file.kind) ?? []) attempt(rule, file);
-  if (!readable) return;
-  if (file.path.endsWith(".csv")) {
-    const table = readTable(file);
-    if (table !== undefined) collector.table(table);
-    else collector.unreadable(file);
+  // Jobs are read as a whole folder, once everything that they name is known.
+  if (!isTableKind(file.kind) && !isRecordKind(file.kind)) return;
+  const table = readable ? readTable(file) : undefined;
+  if (table !== undefined) {
+    collector.table(table, file.faults().length === 0);
     return;
   }
-  if (!isRecordKind(file.kind)) return;
-  if (file.value === undefined) {
+  if (file.value === undefined || !isRecordKind(file.kind)) {
     collector.unreadable(file);
     findings.unusable.add(file.path);
     return;

@@ -2,8 +2,9 @@ import { nearestOf } from "@underchassis/source-text";
 import type { FiledComplaint } from "../model/rule.ts";
 import type { Collection, ReferenceKind } from "../model/subjects.ts";
 
-/** A complaint for every reference of a kind that leads nowhere; files are read again for the places. */
+/** A complaint for every reference of a kind that leads nowhere; files are read again for the places. None where a file that defines some cannot be read. */
 export function dangling(collection: Collection, kind: ReferenceKind, message: (id: string) => string, expected: string): FiledComplaint[] {
+  if (collection.unknown.has(kind)) return [];
   const known = collection.definitions(kind);
   const files = new Set<string>();
   for (const [id, from] of collection.references(kind)) if (!known.has(id)) for (const file of from) files.add(file);

@@ -14,6 +14,7 @@ import { validate as validateTable } from "../generated/validateTable.js";
 import { validate as validateTube } from "../generated/validateTube.js";
 import { validate as validateWorkedExample } from "../generated/validateWorkedExample.js";
 import type { RecordKind } from "../model/fileKind.ts";
+import { choiceOf } from "./tradeWords.ts";
 
 const VALIDATORS: Readonly<Partial<Record<RecordKind, typeof validateStage>>> = {
   stage: validateStage,
@@ -63,13 +64,18 @@ const PATTERNS: SchemaWords["patterns"] = new Map([
   ["^-?[0-9]+(\\.[0-9]+)?$", "a plain number in quotes, without an exponent"],
 ]);
 
+const choice = (written: string): { word: string } | undefined => {
+  const word = choiceOf(written);
+  return word === undefined ? undefined : { word };
+};
+
 /** Where a record breaks its schema, each fault once and in words; nothing for kinds without a schema. */
 export function violationsOf(kind: RecordKind, value: unknown): readonly SchemaProblem[] {
   const validate = VALIDATORS[kind];
   if (validate === undefined || validate(value)) return [];
   const noun = NOUNS[kind];
   const vocabulary = { top: `the ${noun}`, members: MEMBERS };
-  return schemaProblems(value, (validate.errors ?? []) as SchemaError[], { noun, patterns: PATTERNS }, (path) =>
+  return schemaProblems(value, (validate.errors ?? []) as SchemaError[], { noun, patterns: PATTERNS, choice }, (path) =>
     pathWords(path, value, vocabulary),
   );
 }

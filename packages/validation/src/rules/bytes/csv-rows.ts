@@ -1,3 +1,4 @@
+import { isMergeMark } from "@underchassis/source-text";
 import type { BytesRule, Complaint } from "../../model/rule.ts";
 
 /** One row, one line; as many cells as the header. */
@@ -26,6 +27,8 @@ export const csvRows: BytesRule = {
       if (cells.every(({ text }) => text === "")) return [{ at, message: "a blank row", expected: "no blank rows" }];
       if (/[\r\n]/.test(row)) return [{ at, message: "a cell with a line end in it", expected: "one row, one line" }];
       if (cells.length === width) return [];
+      if (isMergeMark(row.split(" ")[0] ?? ""))
+        return [{ at, message: "a mark of a merge that was not finished", expected: "one of the two versions, without the three marks" }];
       return [
         {
           at,

@@ -1,4 +1,5 @@
-import { isRecord, listOf, recordOf } from "@underchassis/source-text";
+import type { ReportFinding } from "@underchassis/dataset";
+import { isRecord, listOf, oneOf, type Path, recordOf } from "@underchassis/source-text";
 import type { Complaint, ElectricalRule } from "../../model/rule.ts";
 
 /** Jobs grade as they are recorded to. */
@@ -17,13 +18,17 @@ export const jobGrade: ElectricalRule = {
     const { clearance, findings } = graded.report;
     if (recorded.kind === "none")
       return file.startsWith("datasets/jobs/") ? [] : [{ message: "no expected.json says what this example must come to" }];
-    const complaints: Complaint[] = [];
-    const compare = (what: string, now: string, then: unknown) => {
-      if (typeof then === "string" && now !== then) complaints.push({ message: `${what} has changed`, received: now, expected: then });
-    };
     if (recorded.kind === "report") {
+      const complaints: Complaint[] = [];
       const report = recordOf(recorded.value);
-      compare("the clearance", clearance.level, recordOf(report.clearance).level);
+      const { level } = recordOf(report.clearance);
+      if (clearance.level !== level)
+        complaints.push({
+          message: "the clearance is not the stored report's",
+          received: clearance.level,
+          expected: String(level),
+          help: "npm run golden stores reports anew",
+        });
       const keys = (list: readonly unknown[]) =>
         new Set(
           list.filter(isRecord).map(({ check, part, point, stage, severity }) => [severity, check, part ?? point ?? stage].join(" ")),
@@ -46,13 +51,26 @@ export const jobGrade: ElectricalRule = {
       return complaints;
     }
     const wanted = recordOf(recorded.value);
-    compare("the clearance", clearance.level, wanted.clearance);
+    const complaints: (Complaint & { file: string })[] = [];
+    const at = (...path: Path) => ({ file: recorded.file, at: { path: [...recorded.path, ...path] } });
+    const compare = (what: string, property: string, now: string) => {
+      const then = wanted[property];
+      if (typeof then === "string" && now !== then)
+        complaints.push({
+          ...at(property),
+          message: `${what} of ${file} is not the one recorded`,
+          received: `the job comes to ${now}`,
+          expected: then,
+          help: "mend what changed the grade, or, where the new one is right, record it here",
+        });
+    };
+    compare("the clearance", "clearance", clearance.level);
     if (typeof wanted.worst === "string") {
       const worst =
         ["danger", "replace", "adjust", "watch"].find((severity) => findings.some((finding) => finding.severity === severity)) ?? "good";
-      compare("the gravest finding", worst, wanted.worst);
+      compare("the gravest finding", "worst", worst);
     }
-    for (const find of listOf(wanted.finds).map(recordOf)) {
+    for (const [index, find] of listOf(wanted.finds).map(recordOf).entries()) {
       const found = findings.some(
         ({ check, severity, part, point, stage, title }) =>
           check === find.check &&
@@ -62,10 +80,25 @@ export const jobGrade: ElectricalRule = {
       );
       if (!found)
         complaints.push({
-          message: "a finding that this example is about is not made",
+          ...at("finds", index),
+          message: `${file} does not come to the finding that it is about`,
+          received: `the job comes to ${oneOf(made(findings, find))}`,
           expected: `${String(find.severity)} ${String(find.check)} on ${String(find.part)}`,
+          help: "mend what changed the grade, or, where the new one is right, record it here",
         });
     }
     return complaints;
   },
 };
+
+/** The findings that come nearest to a wanted one: on the same part, or else of the same check, or else all that are grave. */
+function made(findings: readonly ReportFinding[], wanted: Readonly<Record<string, unknown>>): string[] {
+  const near = [
+    findings.filter(({ part, point, stage }) => [part, point, stage].includes(String(wanted.part))),
+    findings.filter(({ check }) => check === wanted.check),
+    findings.filter(({ severity }) => severity === "danger" || severity === "replace"),
+  ].find((list) => list.length > 0);
+  return (near ?? [])
+    .slice(0, 5)
+    .map(({ severity, check, part, point, stage }) => `${severity} ${check} on ${part ?? point ?? stage ?? "the chassis"}`);
+}

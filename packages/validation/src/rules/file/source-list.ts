@@ -30,6 +30,7 @@ export const sourceList: FileRule = {
               message: "not the columns of sources",
               received: table.header.map(({ text }) => text).join(","),
               expected: COLUMNS.join(","),
+              byHand: true,
             },
           ];
     return table.rows.flatMap(({ cells }, index): Complaint[] => {
@@ -45,6 +46,7 @@ export const sourceList: FileRule = {
                 message: "an id that is not written as one",
                 received: id.text,
                 expected: "small letters, digits and hyphens",
+                byHand: true,
               },
             ]),
         ...(KINDS.includes(kind.text)
@@ -56,9 +58,12 @@ export const sourceList: FileRule = {
                 received: kind.text,
                 expected: oneOf(KINDS),
                 nearest: nearestOf(kind.text, KINDS),
+                byHand: true,
               },
             ]),
-        ...(title.text !== "" ? [] : [{ at: title.span, message: "a source without a title", expected: "what the work is called" }]),
+        ...(title.text !== ""
+          ? []
+          : [{ at: title.span, message: "a source without a title", expected: "what the work is called", byHand: true }]),
         ...(index > 0 && id.text < before
           ? [{ at: id.span, message: `the row should come before "${before}"`, received: id.text, expected: "rows sorted by id" }]
           : []),

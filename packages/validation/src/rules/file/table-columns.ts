@@ -17,6 +17,18 @@ export const tableColumns: FileRule = {
     const description = descriptionOf(table, collection);
     if (description === undefined) return [];
     const names = description.columns.map(({ name }) => name);
+    const [only] = table.header;
+    const other = table.header.length === 1 && only !== undefined ? /[;\t|]/.exec(only.text)?.[0] : undefined;
+    if (other !== undefined && only !== undefined)
+      return [
+        {
+          at: only.span,
+          message: `the cells are parted by ${other === ";" ? "semicolons" : other === "|" ? "strokes" : "tabs"}`,
+          expected: "commas",
+          help: "a spreadsheet asks for the separator when it saves as CSV",
+          rank: -1,
+        },
+      ];
     const written = table.header.map(({ text }) => text);
     const complaints = table.header.flatMap(({ text, span }, index): Complaint[] => {
       if (!names.includes(text))
