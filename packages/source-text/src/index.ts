@@ -8,7 +8,7 @@ export { isMergeMark } from "./mergeMark.ts";
 export { fold, nearestOf } from "./nearest.ts";
 export type { Path } from "./path.ts";
 export { type PathVocabulary, pathWords } from "./pathWords.ts";
-export { findPlace, locationOf, type Place, type Placed, type Span, spanOf } from "./place.ts";
+export { findPlace, lengthOnLine, locationOf, type Place, type Placed, type Span, spanOf } from "./place.ts";
 export { type PlacedObject, placedObject, put } from "./placedObject.ts";
 export { reportUnprintable } from "./printable.ts";
 export { type Problem, Problems } from "./problems.ts";

@@ -50,3 +50,10 @@ export function spanOf(root: Place, path: Path, part: "key" | "value" = "value")
 export function locationOf(span: Span): Location {
   return { file: span.source.name, ...positionAt(span.source, span.offset) };
 }
+
+/** The length of a stretch on its first line, one at least. */
+export function lengthOnLine({ source, offset, length }: Span): number {
+  const text = source.text.slice(offset, offset + Math.min(length, 1000));
+  const end = text.search(/[\r\n]/);
+  return Math.max(1, end < 0 ? text.length : end);
+}

@@ -1,5 +1,5 @@
 import type { Diagnostic } from "./diagnostic.ts";
-import type { Span } from "./place.ts";
+import { lengthOnLine, type Span } from "./place.ts";
 import { positionAt } from "./sourceText.ts";
 
 /** How many diagnostics one run shows. More would not be read. */
@@ -106,13 +106,6 @@ function diagnostic(problem: Problem, file: string, span: Span | undefined, line
     ...(nearest === undefined ? {} : { nearest }),
     ...(problem.help === undefined ? {} : { help: problem.help }),
   };
-}
-
-/** The span's length on its first line, one at least. */
-function lengthOnLine({ source, offset, length }: Span): number {
-  const text = source.text.slice(offset, offset + Math.min(length, 1000));
-  const end = text.search(/[\r\n]/);
-  return Math.max(1, end < 0 ? text.length : end);
 }
 
 /** Order by code unit: the same on every machine, whatever its language. */

@@ -1,5 +1,15 @@
 import type { Dataset, Job } from "@underchassis/dataset";
-import { locationOf, type Placed, Problems, readFileText, readJson, reportUnprintable, spanOf, textsIn } from "@underchassis/source-text";
+import {
+  lengthOnLine,
+  locationOf,
+  type Placed,
+  Problems,
+  readFileText,
+  readJson,
+  reportUnprintable,
+  spanOf,
+  textsIn,
+} from "@underchassis/source-text";
 import type { Diagnostic } from "../model/index.ts";
 import { checkShape } from "./checkShape.ts";
 import { JOB_LIMITS } from "./jobLimits.ts";
@@ -67,6 +77,7 @@ function loaded(placed: Placed, files: JobFiles): LoadedJob {
     job: placed.value as Job,
     files,
     locate: (path, part = "value") => locationOf(spanOf(placed.place, path, part)),
+    lengthOf: (path) => lengthOnLine(spanOf(placed.place, path)),
   };
 }
 

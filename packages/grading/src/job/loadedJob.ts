@@ -17,4 +17,6 @@ export interface LoadedJob {
   files: JobFiles;
   /** File, line and column of a value (or of its key); the nearest enclosing place when the path itself was never written. */
   locate(path: Path, part?: "key" | "value"): Location;
+  /** How long that place is on its line. */
+  lengthOf(path: Path): number;
 }

@@ -48,7 +48,7 @@ export class ResolveContext {
     more: Partial<Pick<Diagnostic, "expected" | "nearest" | "help" | "received">> = {},
   ): void {
     const { file, line, column } = this.job.locate(path);
-    this.diagnostics.push({ code, severity: "error", file, line, column, message, ...more });
+    this.diagnostics.push({ code, severity: "error", file, line, column, length: this.job.lengthOf(path), message, ...more });
   }
 
   #take<T>(result: Result<T>, text: string | number, path: Path): T | undefined {

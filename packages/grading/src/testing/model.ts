@@ -19,6 +19,7 @@ export function modelOf(job: TestJob, dataset: Dataset = smallDataset()): Chassi
     job: full,
     files: { job: { name: "job.json", text: "" } },
     locate: () => ({ file: "job.json", line: 1, column: 1 }),
+    lengthOf: () => 1,
   };
   const resolved = resolveJob(loaded, dataset);
   if (!resolved.ok)

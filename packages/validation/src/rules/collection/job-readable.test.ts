@@ -16,7 +16,7 @@ testRule(
       {
         name: "a value that cannot be read",
         file: "datasets/jobs/test-set/job.json",
-        text: '{\n  "format": 1,\n  "title": "Test set",\n  "chassis": { "era": 1950, "line": { "designVolts": «"»117 A", "hertz": 60 } },\n  "stages": [{ "id": "supply", "template": "small-supply", "bind": { "hv": "T1 red", "b-plus": "B+" } }]\n}\n',
+        text: '{\n  "format": 1,\n  "title": "Test set",\n  "chassis": { "era": 1950, "line": { "designVolts": «"117 A"», "hertz": 60 } },\n  "stages": [{ "id": "supply", "template": "small-supply", "bind": { "hv": "T1 red", "b-plus": "B+" } }]\n}\n',
       },
     ],
     passes: [

@@ -1,4 +1,4 @@
-import { nearestOf } from "@underchassis/source-text";
+import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { CollectionRule, FiledComplaint } from "../../model/rule.ts";
 
 const PATH = "datasets/tables/tables.json";
@@ -9,7 +9,8 @@ export const tableList: CollectionRule = {
   name: "table-list",
   scope: "collection",
   severity: "error",
-  title: "Every table that tables.json describes is there, its key is among its columns, and no two tables share a name",
+  title:
+    "Every table that tables.json describes is there, its key is among its columns, its lists are there, and no two tables share a name",
   why: "A description without its table promises figures that nobody has.",
   bad: '"file": "dial-cord.csv" without such a file',
   good: '"file": "dial-cords.csv" beside datasets/tables/dial-cords.csv',
@@ -26,7 +27,21 @@ export const tableList: CollectionRule = {
       if (!collection.has(`datasets/tables/${file}`))
         return [{ file: PATH, at, message: "there is no such table", received: file, nearest: nearestOf(file, tables) }];
       const known = columns.map((column) => column.name);
-      return key.flatMap((column, place): FiledComplaint[] =>
+      const lists = columns.flatMap(({ among }, place): FiledComplaint[] =>
+        typeof among !== "string" || Object.hasOwn(descriptions.lists, among)
+          ? []
+          : [
+              {
+                file: PATH,
+                at: { path: ["tables", index, "columns", place, "among"] },
+                message: `there is no list "${among}"`,
+                received: among,
+                expected: `${oneOf(Object.keys(descriptions.lists))}, or a list of choices`,
+                nearest: nearestOf(among, Object.keys(descriptions.lists)),
+              },
+            ],
+      );
+      const keys = key.flatMap((column, place): FiledComplaint[] =>
         known.includes(column)
           ? []
           : [
@@ -40,6 +55,7 @@ export const tableList: CollectionRule = {
               },
             ],
       );
+      return [...keys, ...lists];
     });
   },
 };

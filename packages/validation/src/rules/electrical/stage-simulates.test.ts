@@ -11,10 +11,15 @@ testRule(
         name: "a point in the air",
         file: AT.stage,
         change: [
-          ['"parts": [\n    {\n      "role": "rect', '«"parts"»: [\n    {\n      "role": "rect'],
           ['{ "kind": "ac-source", "between": ["source-a", "return"], "value": "125 V" },\n      ', ""],
-          ['"between": ["source-a", "hv"]', '"between": ["source-a", "source-b"]'],
+          ['"between": ["source-a", "hv"]', '"between": [«"source-a"», "source-b"]'],
         ],
+        options: { electrical: true },
+      },
+      {
+        name: "a misspelt point of the surroundings",
+        file: AT.stage,
+        change: [['"between": ["source-a", "hv"]', '"between": [«"sourc-a"», "hv"]']],
         options: { electrical: true },
       },
     ],

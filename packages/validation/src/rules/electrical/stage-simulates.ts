@@ -1,5 +1,7 @@
+import type { StageTemplate } from "@underchassis/dataset";
 import { poweredConditions } from "@underchassis/grading";
-import type { Complaint, ElectricalRule } from "../../model/rule.ts";
+import type { Complaint, ElectricalRule, Target } from "../../model/rule.ts";
+import { loneliest } from "../../shared/pointPlaces.ts";
 import { once } from "../../shared/solvedVariants.ts";
 
 /** A template with its typical surroundings simulates. */
@@ -13,13 +15,13 @@ export const stageSimulates: ElectricalRule = {
   why: "A stage that cannot be simulated alone cannot be simulated in a chassis.",
   bad: "a point that nothing holds at a voltage",
   good: "a resistor from it to the return",
-  check: ({ variants }) =>
+  check: ({ template, variants }) =>
     once(
       variants.flatMap(({ optional, built }): Complaint[] => {
         const how = optional ? "with its optional parts" : "without its optional parts";
         if (!built.ok)
           return built.diagnostics.map(({ message, received, help }) => ({
-            at: { path: ["parts"], part: "key" },
+            at: placeOf(template, namedIn(received)),
             message,
             ...(received === undefined ? {} : { received }),
             ...(help === undefined ? {} : { help }),
@@ -31,7 +33,7 @@ export const stageSimulates: ElectricalRule = {
             ? []
             : [
                 {
-                  at: { path: ["parts"], part: "key" },
+                  at: placeOf(template, solved.points),
                   message: solved.message,
                   received: solved.parts.join(", "),
                   help: `${how}, in ${id}`,
@@ -43,3 +45,17 @@ export const stageSimulates: ElectricalRule = {
       // The other conditions mostly fail of the same cause.
     ).slice(0, 1),
 };
+
+/** The points that a fault of the circuit names: "points: a, stage:b; parts: ...". */
+function namedIn(received = ""): string[] {
+  return /^points: ([^;]*)/.exec(received)?.[1]?.split(", ") ?? [];
+}
+
+/** Where to look first: at the point that hangs in the air, else at the list of parts. Inner points bear the name of their stage. */
+function placeOf(template: StageTemplate, points: readonly string[]): Target {
+  const place = loneliest(
+    template,
+    points.map((name) => name.slice(name.indexOf(":") + 1)),
+  );
+  return place === undefined ? { path: ["parts"], part: "key" } : { path: place.path };
+}

@@ -45,7 +45,8 @@ function faultOf(
       if (Number.isInteger(number) && number >= 1890 && number <= 2100) return undefined;
       return { message: `no year in ${where}`, expected: "a year from 1890 to 2100" };
     case "choice":
-      if (among.includes(text)) return undefined;
+      // A list that is not there has no choices; tables.json is told of it.
+      if (among.length === 0 || among.includes(text)) return undefined;
       return { message: `none of the choices of ${where}`, expected: oneOf(among, 30), nearest: nearestOf(text, among) };
     case "text":
     case "source":

@@ -16,7 +16,7 @@ export const tableOrder: FileRule = {
   fixable: true,
   check(table, collection) {
     const described = describedTable(table, collection);
-    if (described === undefined) return [];
+    if (described === undefined || described.key.length < described.description.key.length) return [];
     const rows = table.rows.map(({ cells }) => cells.map(({ text }) => text));
     return orderFaults(described.key, rows).flatMap(({ row, column, kind }): Complaint[] => {
       if (kind === "repeated") return [];

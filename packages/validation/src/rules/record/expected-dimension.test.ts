@@ -9,6 +9,12 @@ testRule(expectedDimension, {
       file: AT.stage,
       change: [['volts(\\"input\\") - filterResistor.meanAmps * filterResistor.ohms', "«filterResistor.ohms»"]],
     },
+    {
+      name: "a rule of thumb in another unit",
+      file: AT.thumb,
+      change: [['"expression": "0.1 * loadAmps"', '"expression": "«0.1 * loadOhms»"']],
+    },
+    { name: "a unit that is none", file: AT.thumb, change: [['"unit": "A",', '"unit": «"mA"»,']] },
   ],
   passes: [
     {

@@ -16,7 +16,7 @@ export const formulaDimension: RecordRule = {
   why: "Volts compared with ohms give an answer that means nothing, and look like a check.",
   bad: '"formula": "reservoir.ratedVolts >= reservoir.farads"',
   good: '"formula": "reservoir.ratedVolts >= reservoir.maxVolts"',
-  kinds: ["stage"],
+  kinds: ["stage", "rule-of-thumb"],
   check: (record) =>
     gather(formulasIn(record), ({ text, path, wanted, parsed }) => {
       if (!parsed.ok) return nothing();

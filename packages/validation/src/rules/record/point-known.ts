@@ -1,6 +1,7 @@
 import type { StageTemplate } from "@underchassis/dataset";
-import { nearestOf, oneOf, type Path } from "@underchassis/source-text";
+import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { partPlaces, readingPlaces, surroundPlaces } from "../../shared/pointPlaces.ts";
 import { pointsOf } from "../../shared/pointsOf.ts";
 
 /** Parts lie between points that there are. */
@@ -18,8 +19,8 @@ export const pointKnown: RecordRule = {
     const template = record.value as StageTemplate;
     const points = pointsOf(template);
     if (isSound(template, points)) return [];
-    const used = usedPoints(template);
-    const surrounded = surroundPoints(template);
+    const used = [...partPlaces(template), ...readingPlaces(template)];
+    const surrounded = new Set(surroundPlaces(template).map(({ name }) => name));
     return [
       ...used.flatMap(({ name, path }): Complaint[] =>
         points.has(name)
@@ -66,23 +67,4 @@ function isSound({ parts, expected, points: inner, typical }: StageTemplate, poi
   const surrounded = typical?.parts ?? [];
   for (const name in inner) if (!used.has(name) && !surrounded.some(({ between }) => between.includes(name))) return false;
   return true;
-}
-
-function usedPoints({ parts, expected }: StageTemplate): { name: string; path: Path }[] {
-  const list = (names: readonly string[] | undefined, path: Path) => (names ?? []).map((name, index) => ({ name, path: [...path, index] }));
-  return [
-    ...parts.flatMap((part, index) => [
-      ...list(part.between, ["parts", index, "between"]),
-      ...Object.entries(part.pins ?? {}).map(([pin, name]) => ({ name, path: ["parts", index, "pins", pin] })),
-      ...Object.entries(part.windings ?? {}).flatMap(([id, { between }]) => list(between, ["parts", index, "windings", id, "between"])),
-    ]),
-    ...expected.flatMap(({ at, to }, index) => [
-      ...(at === undefined ? [] : [{ name: at, path: ["expected", index, "at"] }]),
-      ...(to === undefined ? [] : [{ name: to, path: ["expected", index, "to"] }]),
-    ]),
-  ];
-}
-
-function surroundPoints({ typical }: StageTemplate): ReadonlySet<string> {
-  return new Set((typical?.parts ?? []).flatMap(({ between }) => between));
 }

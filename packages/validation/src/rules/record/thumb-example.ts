@@ -3,8 +3,12 @@ import type { RuleOfThumb } from "@underchassis/dataset";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
 
-/** A bench figure is rounded to two or three digits. common-practice. */
-const CLOSE = 0.05;
+/** Half a unit of the last digit that is written, and a little for the arithmetic. */
+function rounding(written: number): number {
+  const [digits = "", power = "0"] = String(written).split("e");
+  const decimals = digits.split(".")[1]?.length ?? 0;
+  return 0.5000001 * 10 ** (Number(power) - decimals);
+}
 
 /** A rule of thumb's example comes out. */
 export const thumbExample: RecordRule = {
@@ -12,7 +16,7 @@ export const thumbExample: RecordRule = {
   name: "thumb-example",
   scope: "record",
   severity: "error",
-  title: "The example of a rule of thumb gives every name a value and comes out within 5 %",
+  title: "The example of a rule of thumb gives every name a value and comes out to the digits that it is written with",
   why: "An example that does not come out teaches the wrong rule.",
   bad: '"expression": "volts / amps", "values": { "volts": 10, "amps": 2 }, "result": 20',
   good: '"expression": "volts / amps", "values": { "volts": 10, "amps": 2 }, "result": 5',
@@ -33,7 +37,7 @@ export const thumbExample: RecordRule = {
           expected: "a value for every name",
         },
       ] satisfies Complaint[];
-    const near = typeof value === "number" && Math.abs(value - result) <= CLOSE * Math.max(Math.abs(value), Math.abs(result));
+    const near = typeof value === "number" && Math.abs(value - result) <= rounding(result);
     return near
       ? []
       : [
