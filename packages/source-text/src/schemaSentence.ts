@@ -5,6 +5,7 @@ import type { SchemaError } from "./schemaError.ts";
 import { recordOf } from "./shapes.ts";
 import { asWritten, oneOf } from "./words.ts";
 
+const UNIT_SAID = /\b(?:volts?|amperes?|watts?|ohms?|farads?|henries|siemens|hertz|seconds?)\b/;
 const TYPE_WORDS: Readonly<Record<string, string>> = {
   object: "an object { … }",
   array: "a list [ … ]",
@@ -130,13 +131,20 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
         code: "number-out-of-range",
         message: `${where} is out of range`,
         received,
-        expected: `${String(schema.minimum)} to ${String(schema.maximum)}`,
+        expected: [`${String(schema.minimum)} to ${String(schema.maximum)}`, ...wordsOf(schema)].join(", "),
         ...shareHelp(data, schema),
       };
     default:
       return { code: "shape-wrong", message: `${where} ${error.message ?? `does not fit the ${words.noun} format`}`, received };
   }
 }
+
+/** What a number is, where it says its unit. */
+function wordsOf({ description }: Readonly<Record<string, unknown>>): string[] {
+  return typeof description === "string" && UNIT_SAID.test(description) ? [lowerFirst(description.replace(/\.$/, ""))] : [];
+}
+
+const lowerFirst = (text: string): string => text.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 
 function expectedOf(schema: Readonly<Record<string, unknown>>): { expected?: string } {
   const choices = Array.isArray(schema.enum) ? oneOf(schema.enum.map(String)) : undefined;

@@ -59,7 +59,7 @@ export interface TubeRecord {
      */
     volts: number;
     /**
-     * Heater or filament current, in amperes.
+     * Heater or filament current, in amperes: 300 mA is 0.3.
      */
     amps: number;
     heating?: "direct" | "indirect" | "none";
@@ -81,24 +81,81 @@ export interface TubeRecord {
      * Rating system that the limits belong to.
      */
     system: "design-center" | "design-maximum" | "absolute-maximum" | "ccs" | "icas" | "unknown";
+    /**
+     * Largest plate voltage, volts.
+     */
     plateVolts?: number;
+    /**
+     * Largest screen voltage, volts.
+     */
     screenVolts?: number;
+    /**
+     * Largest plate dissipation, watts.
+     */
     plateWatts?: number;
+    /**
+     * Largest screen dissipation, watts.
+     */
     screenWatts?: number;
+    /**
+     * Largest cathode current, amperes: 60 mA is 0.06.
+     */
     cathodeAmps?: number;
+    /**
+     * Largest grid circuit resistance with fixed bias, ohms.
+     */
     gridOhmsFixedBias?: number;
+    /**
+     * Largest grid circuit resistance with cathode bias, ohms.
+     */
     gridOhmsCathodeBias?: number;
+    /**
+     * Largest voltage between heater and cathode, volts.
+     */
     heaterCathodeVolts?: number;
+    /**
+     * Largest peak inverse voltage of a plate, volts.
+     */
     peakInverseVolts?: number;
+    /**
+     * Largest direct output current, amperes: 125 mA is 0.125.
+     */
     dcAmps?: number;
+    /**
+     * Largest peak current of a plate, amperes.
+     */
     peakAmps?: number;
+    /**
+     * Largest current of a plate when it is switched on hot, amperes.
+     */
     hotSwitchAmps?: number;
+    /**
+     * Largest RMS voltage of a plate into a capacitor, volts.
+     */
     rmsVoltsCapacitorInput?: number;
+    /**
+     * Largest RMS voltage of a plate into a choke, volts.
+     */
     rmsVoltsChokeInput?: number;
+    /**
+     * Largest input capacitor, farads: 40 uF is 0.00004.
+     */
     maxInputFarads?: number;
+    /**
+     * Least supply resistance of a plate, ohms.
+     */
     minSupplyOhms?: number;
+    /**
+     * Gas regulators: least current, amperes.
+     */
     minRegulatorAmps?: number;
+    /**
+     * Gas regulators: largest current, amperes.
+     */
     maxRegulatorAmps?: number;
+    /**
+     * Gas regulators: largest capacitor across the tube, farads.
+     */
     maxShuntFarads?: number;
     /**
      * Gas regulators: voltage at which every tube of the type has lit.
@@ -172,18 +229,57 @@ export interface TubeRecord {
      * Which entry of units the figures belong to, counted from 1; the first when absent.
      */
     unit?: number;
+    /**
+     * Plate voltage, volts.
+     */
     plateVolts?: number;
+    /**
+     * Screen voltage, volts.
+     */
     screenVolts?: number;
+    /**
+     * Grid voltage, volts against the cathode.
+     */
     gridVolts?: number;
+    /**
+     * Cathode resistor that gives the bias, ohms.
+     */
     cathodeOhms?: number;
+    /**
+     * Plate current, amperes: 5 mA is 0.005.
+     */
     plateAmps?: number;
+    /**
+     * Screen current, amperes.
+     */
     screenAmps?: number;
+    /**
+     * Transconductance, siemens: 5000 micromhos are 0.005.
+     */
     siemens?: number;
+    /**
+     * Plate resistance, ohms.
+     */
     plateOhms?: number;
+    /**
+     * Amplification factor.
+     */
     mu?: number;
+    /**
+     * Load, ohms.
+     */
     loadOhms?: number;
+    /**
+     * Output, watts.
+     */
     watts?: number;
+    /**
+     * Tube drop, volts.
+     */
     dropVolts?: number;
+    /**
+     * Current that the drop belongs to, amperes.
+     */
     dropAmps?: number;
     note?: string;
     /**

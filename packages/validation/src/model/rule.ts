@@ -1,3 +1,4 @@
+import type { TubeRecord } from "@underchassis/dataset";
 import type { Path } from "@underchassis/source-text";
 import type { Severity } from "./diagnostic.ts";
 import type { FileKind, RecordKind } from "./fileKind.ts";
@@ -81,8 +82,9 @@ export interface CollectionRule extends RuleFacts {
   check(collection: Collection): readonly FiledComplaint[];
 }
 
-/** Looks at what a template does when it is simulated, or at a job when it is graded. */
+/** Looks at what a template or tube does when it is simulated, or at a job when it is graded. */
 export type ElectricalRule = RuleFacts & { scope: "electrical" } & (
+    | { of: "tube"; check(tube: TubeRecord): readonly Complaint[] }
     | { of: "template"; check(run: TemplateRun): readonly Complaint[] }
     | {
         of: "job" /** Complaints may be of another file than the job's. */;

@@ -41,6 +41,7 @@ import { rectifierRating } from "./electrical/rectifier-rating.ts";
 import { requirementHolds } from "./electrical/requirement-holds.ts";
 import { resistorRating } from "./electrical/resistor-rating.ts";
 import { stageSimulates } from "./electrical/stage-simulates.ts";
+import { tubeModel } from "./electrical/tube-model.ts";
 import { tubeRating } from "./electrical/tube-rating.ts";
 import { fileName } from "./file/file-name.ts";
 import { modernValues } from "./file/modern-values.ts";
@@ -77,6 +78,9 @@ import { schemaLink } from "./record/schema-link.ts";
 import { sentenceLength } from "./record/sentence-length.ts";
 import { settingUsed } from "./record/setting-used.ts";
 import { thumbExample } from "./record/thumb-example.ts";
+import { tubeLimits } from "./record/tube-limits.ts";
+import { tubeParameters } from "./record/tube-parameters.ts";
+import { tubePins } from "./record/tube-pins.ts";
 import { unitSpelling } from "./record/unit-spelling.ts";
 import { valueReadable } from "./record/value-readable.ts";
 import { valueShape } from "./record/value-shape.ts";
@@ -125,6 +129,7 @@ export const allRules: readonly Rule[] = [
   requirementHolds,
   resistorRating,
   stageSimulates,
+  tubeModel,
   tubeRating,
   fileName,
   modernValues,
@@ -161,6 +166,9 @@ export const allRules: readonly Rule[] = [
   sentenceLength,
   settingUsed,
   thumbExample,
+  tubeLimits,
+  tubeParameters,
+  tubePins,
   unitSpelling,
   valueReadable,
   valueShape,

@@ -148,8 +148,8 @@ function runElectrical(
   options: ValidateOptions,
 ): number {
   let count = 0;
-  for (const { file, checks } of electricalRun(rules, grader, dataset, collection, recaller, findings.broken, options)) {
-    count++;
+  for (const { file, circuits, checks } of electricalRun(rules, grader, dataset, collection, recaller, findings.broken, options)) {
+    count += circuits;
     const reporterOf = (path: string) => new FileReporter(path, () => recaller.sourceText(path));
     const reporter = reporterOf(file);
     for (const { rule, check } of checks) {
