@@ -6,6 +6,9 @@
 export interface CautionRecord {
   $schema?: string;
   schemaVersion: 1;
+  /**
+   * Id of the caution: the file's name.
+   */
   id: string;
   /**
    * The hazard in a few words.

@@ -6,6 +6,9 @@
 export interface FailureNote {
   $schema?: string;
   schemaVersion: 1;
+  /**
+   * Id of the note: the file's name.
+   */
   id: string;
   /**
    * What fails and how, in a few words.
@@ -90,6 +93,9 @@ export interface FailureNote {
     | "vacuum"
     | "gas"
   )[];
+  /**
+   * Years in which parts that fail so were built.
+   */
   era?: {
     /**
      * First year of such parts.
@@ -104,20 +110,38 @@ export interface FailureNote {
    * What happens inside the part, and why.
    */
   mechanism: string;
+  /**
+   * What is noticed.
+   */
   symptom: {
     /**
      * How it shows at the bench.
      */
     text: string;
+    /**
+     * What a meter shows it in.
+     */
     quantity?: "dc-volts" | "ac-volts" | "ripple-volts" | "ohms" | "dc-amps" | "ac-amps";
+    /**
+     * How that reading is off.
+     */
     direction?: "low" | "high" | "zero" | "present" | "unsteady";
+    /**
+     * By how much, where that is known.
+     */
     size?: string;
   };
+  /**
+   * The measurement that tells.
+   */
   measurement: {
     /**
      * What to measure, how, and what proves the fault.
      */
     text: string;
+    /**
+     * What is measured; a job can carry it.
+     */
     quantity?:
       | "resistance"
       | "capacitance"
@@ -138,6 +162,9 @@ export interface FailureNote {
      */
     limit?: string;
   };
+  /**
+   * What it destroys when it is left.
+   */
   takesOutNext?: string[];
   /**
    * What puts it right.
@@ -147,9 +174,18 @@ export interface FailureNote {
    * Where practitioners disagree: each view with its source.
    */
   schools?: {
+    /**
+     * One of several opinions of the trade.
+     */
     view: string;
+    /**
+     * Source of the view: an id of datasets/sources.csv.
+     */
     source: string;
   }[];
+  /**
+   * Ids of cautions (datasets/cautions).
+   */
   cautions?: string[];
   /**
    * Relative frequency among faults of this part kind; a judgement unless the source says otherwise.

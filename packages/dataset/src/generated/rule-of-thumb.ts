@@ -8,6 +8,9 @@ export type RuleOfThumb = {
 } & {
   $schema?: string;
   schemaVersion: 1;
+  /**
+   * Id of the rule: the file's name.
+   */
   id: string;
   /**
    * What the rule is about, in a few words.
@@ -43,9 +46,15 @@ export type RuleOfThumb = {
      * Values for the names, and what comes out, rounded to the digits of a bench figure.
      */
     example?: {
+      /**
+       * A value for each name, in base units.
+       */
       values: {
         [k: string]: number;
       };
+      /**
+       * What comes out, to the digits that are written.
+       */
       result: number;
     };
   };
@@ -84,6 +93,9 @@ export type RuleOfThumb = {
    * Where the rule is used.
    */
   appliesTo: {
+    /**
+     * Kinds of parts.
+     */
     partKinds?: (
       | "resistor"
       | "potentiometer"
@@ -104,7 +116,13 @@ export type RuleOfThumb = {
       | "load"
       | "battery"
     )[];
+    /**
+     * Roles of templates.
+     */
     roles?: string[];
+    /**
+     * Duties of parts.
+     */
     duties?: (
       | "filter-input"
       | "filter-later"
@@ -133,6 +151,9 @@ export type RuleOfThumb = {
       | "standby-bypass"
       | "b-plus-fuse"
     )[];
+    /**
+     * Ids of stage templates.
+     */
     templates?: string[];
     /**
      * The work at the bench that it belongs to, where it is about no one part: first power.
@@ -147,7 +168,13 @@ export type RuleOfThumb = {
    * Where practitioners disagree: each view with its source.
    */
   schools?: {
+    /**
+     * One of several opinions of the trade.
+     */
     view: string;
+    /**
+     * Source of the view: an id of datasets/sources.csv.
+     */
     source: string;
   }[];
   /**

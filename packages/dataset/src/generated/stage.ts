@@ -12,6 +12,9 @@ export type StagePair = [string, string];
 export interface StageTemplate {
   $schema?: string;
   schemaVersion: 1;
+  /**
+   * Id of the template: the file's name.
+   */
   id: string;
   /**
    * What the trade calls the stage.
@@ -25,6 +28,9 @@ export interface StageTemplate {
    * What the stage does and how to recognise it at the bench.
    */
   summary: string;
+  /**
+   * Where the stage meets the chassis.
+   */
   terminals: {
     /**
      * Name of the terminal, which jobs bind to a point of their chassis: b-plus, return.
@@ -38,6 +44,9 @@ export interface StageTemplate {
      * Point that it is bound to when the job says nothing (chassis, line hot).
      */
     default?: string;
+    /**
+     * A job may leave it unbound.
+     */
     optional?: boolean;
   }[];
   /**
@@ -52,26 +61,50 @@ export interface StageTemplate {
   settings?: {
     [k: string]: StageSetting;
   };
+  /**
+   * What the stage consists of.
+   */
   parts: StagePart[];
   /**
    * What surrounds the stage when it is simulated on its own: sources and loads between its points.
    */
   typical?: {
+    /**
+     * Sources and loads around the stage, so that it can be simulated alone.
+     */
     parts?: StageSurround[];
     /**
      * Terminal that counts as 0 V when the stage is simulated on its own. Default: the terminal whose default is chassis.
      */
     reference?: string;
+    /**
+     * Line that the figures are given for.
+     */
     line?: {
+      /**
+       * Line voltage: 117 V.
+       */
       designVolts: string;
+      /**
+       * Line frequency: 50 or 60.
+       */
       hertz: number;
     };
   };
+  /**
+   * What a meter shows when all is well.
+   */
   expected: StageExpected[];
+  /**
+   * What must hold of the parts together.
+   */
   requirements: StageRequirement[];
+  /**
+   * Ids of failure notes (datasets/failure-notes) that belong to this stage.
+   */
   failureNotes?: string[];
   /**
-   * Ids of cautions.
+   * Ids of cautions (datasets/cautions): high-voltage-stored-charge, one-hand-rule.
    */
   cautions: string[];
   /**
@@ -132,9 +165,15 @@ export interface StagePart {
    * Terminals or inner points; the positive (anode) side first.
    */
   between?: StagePair;
+  /**
+   * Tubes: the point that each electrode is wired to.
+   */
   pins?: {
     [k: string]: string;
   };
+  /**
+   * Transformers: each winding with its leads and voltage.
+   */
   windings?: {
     [k: string]: StageWinding;
   };
@@ -158,6 +197,9 @@ export interface StagePart {
    * What stands between its two points when the chassis has no such part: nothing (open, the default) or a plain wire (joined), so that a series part that is optional or absent does not cut the circuit.
    */
   whenAbsent?: "open" | "joined";
+  /**
+   * Capacitors: it has a positive side, the first of its two points.
+   */
   polarised?: boolean;
   /**
    * What checks look for: the duty that a part has wherever it stands.
@@ -189,9 +231,15 @@ export interface StagePart {
     | "standby-switch"
     | "standby-bypass"
     | "b-plus-fuse";
+  /**
+   * Switches: open or closed in each condition.
+   */
   positions?: {
     [k: string]: "open" | "closed";
   };
+  /**
+   * Conditions in which it is in circuit: standby, operating.
+   */
   presentIn?: string[];
   /**
    * What should be measured on this part before power.
@@ -201,6 +249,9 @@ export interface StagePart {
    * How it fails with the years.
    */
   ages?: string;
+  /**
+   * When it is changed.
+   */
   replace?: {
     /**
      * When it is changed, with the figure.
@@ -219,13 +270,25 @@ export interface StagePart {
      */
     source: string;
   };
+  /**
+   * What may be fitted instead.
+   */
   substitute?: {
     /**
      * Share of the marked value.
      */
     lowest?: number;
+    /**
+     * Largest value that may be fitted, as a multiple of the old one.
+     */
     highest?: number;
+    /**
+     * What may be fitted instead, in a sentence: kind, value, rating.
+     */
     text?: string;
+    /**
+     * Source of that: an id of datasets/sources.csv.
+     */
     source: string;
   };
   /**
@@ -234,15 +297,27 @@ export interface StagePart {
   source?: string;
 }
 export interface StageWinding {
+  /**
+   * Its two ends; a centre tap stands between them.
+   */
   between: string[];
+  /**
+   * Voltage and current: 300-0-300 V 90 mA.
+   */
   typical: string;
   /**
    * Typical wire resistance, end to end.
    */
   ohms?: number;
+  /**
+   * A chassis may lack it.
+   */
   optional?: boolean;
 }
 export interface StageSurround {
+  /**
+   * What stands in for the rest of the chassis.
+   */
   kind: "load" | "resistor" | "battery" | "ac-source";
   /**
    * The positive side first. A point that is neither a terminal nor an inner point belongs to the surround alone.
@@ -252,6 +327,9 @@ export interface StageSurround {
    * Ohms of a resistor, amperes of a load that draws constant current (or ohms), DC volts of a battery, RMS volts of an AC source at the line's frequency and phase, from its second point to its first.
    */
   value: string;
+  /**
+   * Conditions in which it is there.
+   */
   presentIn?: string[];
 }
 export interface StageExpected {

@@ -6,6 +6,9 @@
 export interface TubeRecord {
   $schema?: string;
   schemaVersion: 1;
+  /**
+   * Id of the record: the first name in small letters, and the file's name.
+   */
   id: string;
   /**
    * Every name under which it is found, the usual one first.
@@ -36,6 +39,9 @@ export interface TubeRecord {
     | "electron-ray"
     | "triode-pentode"
     | "power-triode";
+  /**
+   * Socket and pins.
+   */
   base?: {
     /**
      * Basing designation: 9A.
@@ -45,6 +51,9 @@ export interface TubeRecord {
      * Socket: noval 9-pin.
      */
     socket?: string;
+    /**
+     * Function of each pin by its number: plate, grid, cathode; plate-1 and plate-2 where there are two; cap.
+     */
     pins?: {
       [k: string]: string;
     };
@@ -53,6 +62,9 @@ export interface TubeRecord {
      */
     source: string;
   };
+  /**
+   * Heater or filament.
+   */
   heater: {
     /**
      * Heater or filament, in volts.
@@ -62,13 +74,25 @@ export interface TubeRecord {
      * Heater or filament current, in amperes: 300 mA is 0.3.
      */
     amps: number;
+    /**
+     * Whether the filament is the cathode (direct), or heats one (indirect).
+     */
     heating?: "direct" | "indirect" | "none";
+    /**
+     * Taps of the heater, in words.
+     */
     taps?: string;
     /**
      * Centre-tapped heater with its halves in parallel: what it then takes.
      */
     parallel?: {
+      /**
+       * Volts with the halves in parallel.
+       */
       volts: number;
+      /**
+       * Amperes with the halves in parallel.
+       */
       amps: number;
     };
     /**
@@ -76,6 +100,9 @@ export interface TubeRecord {
      */
     source: string;
   };
+  /**
+   * What the type may bear, SI units.
+   */
   limits: {
     /**
      * Rating system that the limits belong to.
@@ -165,15 +192,27 @@ export interface TubeRecord {
      * Least supply resistance per plate where it grows with the supply voltage (RMS per plate); minSupplyOhms is then the one of the first row.
      */
     minSupplyOhmsAt?: {
+      /**
+       * Supply voltage of a plate, volts RMS.
+       */
       rmsVolts: number;
+      /**
+       * Least resistance at that voltage, ohms.
+       */
       ohms: number;
     }[];
+    /**
+     * What the figures do not say.
+     */
     note?: string;
     /**
      * Source of the limits: an id of datasets/sources.csv.
      */
     source: string;
   };
+  /**
+   * The systems in the bulb, each with its model.
+   */
   units: {
     /**
      * Model that simulates it; none: it is not simulated.
@@ -218,8 +257,14 @@ export interface TubeRecord {
      * Half-width of the spread of plate current from tube to tube, as a share.
      */
     spread?: number;
+    /**
+     * Source of the parameters: an id of datasets/sources.csv.
+     */
     source?: string;
   }[];
+  /**
+   * Published operating points.
+   */
   typical: {
     /**
      * Class of operation that the figures belong to: class A amplifier.
@@ -281,11 +326,17 @@ export interface TubeRecord {
      * Current that the drop belongs to, amperes.
      */
     dropAmps?: number;
+    /**
+     * What the figures do not say.
+     */
     note?: string;
     /**
      * Source of these figures: an id of datasets/sources.csv.
      */
     source: string;
   }[];
+  /**
+   * What the figures do not say.
+   */
   note?: string;
 }

@@ -10,7 +10,13 @@ export interface WorkedExampleFile {
    * The file's name without its ending.
    */
   id: string;
+  /**
+   * What the examples of this file are about.
+   */
   title: string;
+  /**
+   * Worked examples of handbooks and standards.
+   */
   examples: WorkedExample[];
 }
 /**
@@ -21,11 +27,17 @@ export interface WorkedExample {
    * Unique over all files.
    */
   id: string;
+  /**
+   * What is worked out.
+   */
   title: string;
   /**
    * The formula that it works.
    */
   formula: string;
+  /**
+   * Where the example is printed.
+   */
   source: WorkedExampleSource;
   /**
    * Arguments by name, as printed, with their units; a list where the formula takes one.
@@ -45,12 +57,21 @@ export interface WorkedExample {
    * Unit of the result; empty for a bare number.
    */
   unit: string;
+  /**
+   * How far the result may lie from the printed one, and why.
+   */
   tolerance: WorkedExampleTolerance;
   /**
    * The exact value to six digits in the same unit, computed independently; held to six digits.
    */
   recomputed?: string;
+  /**
+   * What the print should say, where it is wrong.
+   */
   erratum?: WorkedExampleErratum;
+  /**
+   * What the figures do not say.
+   */
   note?: string;
 }
 export interface WorkedExampleSource {
@@ -58,11 +79,17 @@ export interface WorkedExampleSource {
    * Title of the published work.
    */
   work: string;
+  /**
+   * Edition or year of the work.
+   */
   edition?: string;
   /**
    * Chapter, page, example, question.
    */
   place: string;
+  /**
+   * Where it can be read.
+   */
   url?: string;
   /**
    * checked: the printed text was read. transcription: read in somebody's working of it. memory: recalled, confirm before quoting. derived: printed nowhere, our own independent solution.
@@ -74,12 +101,21 @@ export interface WorkedExampleTolerance {
    * In the unit of the result.
    */
   absolute: number;
+  /**
+   * Why it is as wide as that: printed digits, a rounded constant.
+   */
   why: string;
 }
 /**
  * The printed result is wrong: it must lie outside the tolerance, this value inside.
  */
 export interface WorkedExampleErratum {
+  /**
+   * The right value.
+   */
   value: string;
+  /**
+   * How it is known that the print is wrong.
+   */
   why: string;
 }

@@ -27,6 +27,7 @@ function* below(root: string, folder: string): Generator<FileEntry> {
     const path = `${folder}/${name}`;
     const stats = lstatSync(join(root, path));
     if (stats.isDirectory()) yield* below(root, path);
-    else yield { path, link: stats.isSymbolicLink(), bytes: stats.size };
+    // A pipe or device would never come to an end.
+    else yield { path, link: !stats.isFile(), bytes: stats.size };
   }
 }

@@ -5,13 +5,13 @@ import { eachText } from "./targets.ts";
 /**
  * A complaint for every match of a pattern in the texts of a record; the file as it is written is looked through first, since most have none.
  *
- * @param mayHold - whether a file's text may hold a match that is written without escapes; never false where there is one; default: the pattern finds one
+ * @param mayHold - whether a file's text may hold a match that is written without escapes; never false where there is one
  */
 export function eachMatch(
   record: RecordFile,
   pattern: RegExp,
   complain: (match: string) => Omit<Complaint, "at">,
-  mayHold: (text: string) => boolean = (text) => text.search(pattern) >= 0,
+  mayHold: (text: string) => boolean,
 ): Complaint[] {
   const complaints: Complaint[] = [];
   // Behind an escape (\u003c) may stand anything.

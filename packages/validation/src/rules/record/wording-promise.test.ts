@@ -10,6 +10,9 @@ testRule(wordingPromise, {
       file: AT.caution,
       change: [["Measure before", 'The \\"bleeder\\" makes it «safe». Measure before']],
     },
+    { name: "in capitals", file: AT.caution, change: [["Measure before touching.", "It is then «SAFE» to touch."]] },
+    { name: "in other words", file: AT.caution, change: [["Measure before touching.", "A film capacitor there is «harmless»."]] },
+    { name: "no risk", file: AT.caution, change: [["Measure before touching.", "There is «no risk» then, and it «cannot hurt»."]] },
   ],
   passes: [{ name: "a word that only begins so", file: AT.caution, change: [["Measure before touching.", "Put the safelight away."]] }],
 });

@@ -2,8 +2,8 @@ import type { RecordRule } from "../../model/rule.ts";
 import { eachMatch } from "../../shared/eachMatch.ts";
 
 // Proper names of standards and of parts classes ("safety capacitor") describe; a promise is what is barred.
-const PROMISE = /\b(?:safe|safely|unsafe|risk-free|foolproof|no danger|not dangerous)\b/gi;
-
+const PROMISE =
+  /\b(?:safe|safely|unsafe|harmless|(?:risk|danger|hazard)[- ]free|foolproof|no (?:danger|risk|hazard)|not dangerous|cannot (?:hurt|harm))\b/gi;
 /** No equipment is called safe. */
 export const wordingPromise: RecordRule = {
   code: "UC-412",
@@ -15,9 +15,14 @@ export const wordingPromise: RecordRule = {
   bad: '"text": "The chassis is then safe to touch."',
   good: '"text": "Measure before touching: below 1 V on every can."',
   check: (record) =>
-    eachMatch(record, PROMISE, (word) => ({
-      message: `"${word}" promises what no record can know`,
-      received: word,
-      expected: "what was measured, or what to do first",
-    })),
+    eachMatch(
+      record,
+      PROMISE,
+      (word) => ({
+        message: `"${word}" promises what no record can know`,
+        received: word,
+        expected: "what was measured, or what to do first",
+      }),
+      (text) => text.search(PROMISE) >= 0,
+    ),
 };
