@@ -43,13 +43,20 @@ function checkChoices(kind: RecordKind, schema: SchemaNode, options: NewOptions)
   }
 }
 
+/** What comes after the blanks, until a pull request passes. */
+const NEXT = [
+  "then: npm run validate -- --electrical   says what is wrong, and simulates",
+  "      npm run generate                   counts the new figures in DEVELOPERS.md",
+  "      npm run compare -- main            says which version is due, and whether a recorded job grades otherwise",
+];
+
 const told = (path: string, blanks: readonly Blank[], open: readonly string[]): string =>
   [
     `wrote ${path}`,
     `${blanks.length} blanks to fill in:`,
     ...blanks.map(({ pointer, line, what }) => `  ${path}:${line}  ${pointer}  ${what}`),
     ...open,
-    "then: npm run validate",
+    ...NEXT,
     "",
   ].join("\n");
 
