@@ -35,6 +35,14 @@ it.each([
   ['{ "a": 1, 2 }', "name-missing"],
 ])("%s has none", (text, code) => expect(first(text)?.code).toBe(code));
 
+it.each([
+  ["0245", "245"],
+  [".5", "0.5"],
+  ["+5", "5"],
+  ["0xF5", "245"],
+  ["47k", '"47k"'],
+])("%s is written %s", (word, nearest) => expect(first(`{ "a": ${word} }`)).toMatchObject({ code: "number-malformed", nearest }));
+
 it.each(["NaN", "Infinity", "None", "undefined"])("JSON has no %s", (word) => {
   expect(first(`{ "a": ${word} }`)).toMatchObject({ message: `JSON has no ${word}`, column: 8, length: word.length });
   expect(first(`{ "a": ${word} }`)?.nearest).toBeUndefined();

@@ -234,7 +234,7 @@ function wordFault(text: string, offset: number): Fault {
       code: "number-malformed",
       message: "a number that JSON does not know",
       expected: "a plain number (0.5, 47, 1e3), or the value in quotes as it stands on the part",
-      nearest: `"${cut(word)}"`,
+      nearest: plainNumber(word) ?? `"${cut(word)}"`,
     };
   return {
     ...here,
@@ -243,6 +243,12 @@ function wordFault(text: string, offset: number): Fault {
     expected: "texts and names in quotes",
     nearest: `"${cut(word)}"`,
   };
+}
+
+/** A number as JSON has it: 0245 is 245, .5 is 0.5, 0xF5 is 245. */
+function plainNumber(word: string): string | undefined {
+  const value = Number(word);
+  return word !== "" && Number.isFinite(value) ? String(value) : undefined;
 }
 
 function lastInkBefore(text: string, offset: number): { offset: number; char: string } {

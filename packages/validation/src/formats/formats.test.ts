@@ -46,7 +46,7 @@ describe("text", () => {
 
 warning UC-102 datasets/a,b:c 100%.json  no kind[U+000A]of file
 
-1 error and 1 warning in 7 files
+1 error and 1 warning in 7 files; circuits not simulated, which --electrical does
 `,
     );
   });

@@ -30,7 +30,8 @@ export function textFormat(result: ValidateResult, { textOf, most, colour }: Tex
   });
   const hidden = result.diagnostics.length - shown.length + result.omitted;
   const rest = hidden > 0 ? [`${hidden} more not shown; --max-problems ${most + hidden} shows them`] : [];
-  return `${[...blocks, ...rest, countWords(result)].join("\n")}\n`;
+  const simulated = result.simulated > 0 ? "" : "; circuits not simulated, which --electrical does";
+  return `${[...blocks, ...rest, countWords(result) + simulated].join("\n")}\n`;
 }
 
 /** file:line:column */

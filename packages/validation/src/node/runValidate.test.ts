@@ -38,7 +38,7 @@ function run(...args: string[]): { code: number; out: string; err: string } {
 }
 
 it("exits 0 and says so where nothing is wrong", () => {
-  expect(run()).toEqual({ code: 0, out: "nothing found in 11 files\n", err: "" });
+  expect(run()).toEqual({ code: 0, out: "nothing found in 11 files; circuits not simulated, which --electrical does\n", err: "" });
 });
 
 it("puts the cause first: syntax, shape, references, each with its place", () => {
@@ -79,7 +79,7 @@ error UC-601 datasets/failure-notes/filter-dry.json:13:15  no source is called "
   received: hearsay
   expected: an id of datasets/sources.csv; add a row for a new source
 
-4 errors and 0 warnings in 11 files
+4 errors and 0 warnings in 11 files; circuits not simulated, which --electrical does
 `);
 });
 
@@ -93,7 +93,11 @@ it("mends with --fix what needs no judgement, once", () => {
   put(AT.bands, `\ufeff${SOUND_FILES[AT.bands].replaceAll("\n", "\r\n")}`);
   put(AT.tube, "{ \r\n");
   const first = run("--fix", AT.bands);
-  expect(first).toEqual({ code: 0, out: "nothing found in 11 files\n", err: `fixed ${AT.bands}\n` });
+  expect(first).toEqual({
+    code: 0,
+    out: "nothing found in 11 files; circuits not simulated, which --electrical does\n",
+    err: `fixed ${AT.bands}\n`,
+  });
   expect(readFileSync(join(root, AT.bands), "utf8")).toBe(SOUND_FILES[AT.bands]);
   expect(run("--fix").err).toBe("");
   expect(readFileSync(join(root, AT.tube), "utf8")).toBe("{ \r\n");

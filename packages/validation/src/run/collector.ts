@@ -46,13 +46,16 @@ export class Collector {
   }
 
   /** A file that cannot be read still lies there: others may refer to it by the name that it has, and to what can be made out in it. */
-  unreadable({ path, kind, text }: RawFile): void {
+  unreadable(file: RawFile): void {
+    const { path, kind, text } = file;
     this.#incomplete = true;
     const defines = definedBy(path);
     if (defines !== undefined) this.#unknown.add(defines.of);
     if (!isRecordKind(kind)) return;
     const value = salvage(text);
-    if (kind === "stage" && listOf(recordOf(value).parts).length === 0) this.#unknown.add("role");
+    // Of a file that breaks off, the roles behind its end are lost.
+    if (kind === "stage" && (listOf(recordOf(value).parts).length === 0 || file.faults().some(({ code }) => code === "bracket-unclosed")))
+      this.#unknown.add("role");
     this.#defineAll(kind, value, path);
   }
 

@@ -69,6 +69,7 @@ describe("a file that cannot be used is told of itself, not of all that name it"
       (text: string) => text.replace('"sources": ["common-practice"]', '"sources": ["common-practice"],'),
       "UC-201",
     ],
+    ["a template that breaks off", AT.stage, (text: string) => `${text.slice(0, text.indexOf('"role": "outputCapacitor"'))}\n`, "UC-201"],
     ["a template with a wrong id", AT.stage, (text: string) => text.replace('"id": "small-supply"', '"id": "small-suply"'), "UC-501"],
     ["a template that breaks its schema", AT.stage, (text: string) => text.replace('"kind": "capacitor"', '"kind": "condenser"'), "UC-304"],
     ["a caution that is a list", AT.caution, () => "[]\n", "UC-303"],

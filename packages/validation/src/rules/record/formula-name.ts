@@ -36,7 +36,12 @@ export const formulaName: RecordRule = {
             const fault = faultOf(name, roles, plain);
             return fault === undefined
               ? nothing()
-              : placesOfName(text, name.name).map((within) => ({ at: { path, within: shifted(within, fault) }, ...fault.complaint }));
+              : placesOfName(text, name.name).map((within) => ({
+                  at: { path, within: shifted(within, fault) },
+                  ...fault.complaint,
+                  // A name that is none has no unit either, which follows.
+                  rank: -1,
+                }));
           })
         : nothing(),
     );
