@@ -18,6 +18,7 @@ export {
   type PartState,
   type Stage,
 } from "./model/index.ts";
+export { NEEDED_PINS, PIN_SYNONYMS, PINS } from "./model/pins.ts";
 export { ODDS_NAMES } from "./suspects/priors.ts";
 export { type SearchOptions, searchSuspects } from "./suspects/searchSuspects.ts";
 export type { Suspect, SuspectNext, SuspectReading, SuspectReport } from "./suspects/suspectReport.ts";

@@ -63,6 +63,7 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
         message: `${where} is ${kindOf(data)}`,
         received,
         expected: oneOf(typesOf(error).map((type) => TYPE_WORDS[type] ?? type)),
+        ...nullHelp(data),
       };
     case "enum": {
       const choices = (params.allowedValues as unknown[]).map(String);
@@ -73,6 +74,7 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
         expected: oneOf(choices),
         nearest: () => nearestChoice(data, choices, words),
         ...choiceHelp(data, choices, words),
+        ...nullHelp(data),
       };
     }
     case "const":
@@ -177,6 +179,8 @@ function nearestChoice(data: unknown, choices: readonly string[], words: SchemaW
   const meant = words.choice?.(data)?.word;
   return meant !== undefined && choices.includes(meant) ? meant : nearestOf(data, choices);
 }
+
+const nullHelp = (data: unknown): { help?: string } => (data === null ? { help: "leave the property out where nothing is known" } : {});
 
 function choiceHelp(data: unknown, choices: readonly string[], words: SchemaWords): { help?: string } {
   const meant = typeof data === "string" ? words.choice?.(data) : undefined;

@@ -58,6 +58,7 @@ import { tubeFirstName } from "./file/tube-first-name.ts";
 import { choiceKnown } from "./record/choice-known.ts";
 import { conditionKnown } from "./record/condition-known.ts";
 import { datasetVersion } from "./record/dataset-version.ts";
+import { electrodeKnown } from "./record/electrode-known.ts";
 import { expectedDimension } from "./record/expected-dimension.ts";
 import { expectedPlace } from "./record/expected-place.ts";
 import { expectedWindow } from "./record/expected-window.ts";
@@ -76,6 +77,7 @@ import { propertyKnown } from "./record/property-known.ts";
 import { propertyPresent } from "./record/property-present.ts";
 import { schemaLink } from "./record/schema-link.ts";
 import { sentenceLength } from "./record/sentence-length.ts";
+import { settingUnit } from "./record/setting-unit.ts";
 import { settingUsed } from "./record/setting-used.ts";
 import { thumbExample } from "./record/thumb-example.ts";
 import { tubeLimits } from "./record/tube-limits.ts";
@@ -146,6 +148,7 @@ export const allRules: readonly Rule[] = [
   choiceKnown,
   conditionKnown,
   datasetVersion,
+  electrodeKnown,
   expectedDimension,
   expectedPlace,
   expectedWindow,
@@ -164,6 +167,7 @@ export const allRules: readonly Rule[] = [
   propertyPresent,
   schemaLink,
   sentenceLength,
+  settingUnit,
   settingUsed,
   thumbExample,
   tubeLimits,

@@ -13,6 +13,7 @@ const CHOICE_OF: Readonly<Record<string, string>> = {
   lead: "wire",
   ntc: "thermistor",
   ohms: "resistance",
+  resistance: "ohms",
   capacity: "capacitance",
   inductivity: "inductance",
   volts: "dc-volts",

@@ -1,48 +1,7 @@
 import { nearestOf, oneOf, recordOf } from "@underchassis/source-text";
+import { NEEDED_PINS, PIN_SYNONYMS, PINS } from "../../model/pins.ts";
 import { pathWords } from "../pathWords.ts";
 import { isDoubtful, type ReferenceContext, report } from "./context.ts";
-
-/** The pins that the simulation knows, by kind; a suppressor is taken to lie on its cathode. Other kinds have two leads, a and b. */
-const PINS: Readonly<Record<string, readonly string[]>> = {
-  tube: ["plate", "screen", "grid", "cathode", "suppressor"],
-  rectifier: ["plate", "plate-1", "plate-2", "cathode", "a", "b"],
-  "regulator-tube": ["anode", "cathode", "a", "b"],
-  zener: ["anode", "cathode", "a", "b"],
-  potentiometer: ["a", "wiper", "b"],
-  cord: ["hot-in", "hot-out", "neutral-in", "neutral-out", "earth-in", "earth-out"],
-};
-
-/** Sets of pins of which one must be whole, or the part would lie nowhere in the network. */
-const NEEDED: Readonly<Record<string, readonly (readonly string[])[]>> = {
-  tube: [["plate", "cathode"]],
-  rectifier: [
-    ["plate", "cathode"],
-    ["plate-1", "cathode"],
-    ["plate-2", "cathode"],
-    ["a", "b"],
-  ],
-  "regulator-tube": [
-    ["anode", "cathode"],
-    ["a", "b"],
-  ],
-};
-
-/** Other words of the trade for the same electrode (common-practice). */
-const SYNONYMS: Readonly<Record<string, string>> = {
-  anode: "plate",
-  "anode-1": "plate-1",
-  "anode-2": "plate-2",
-  plate: "anode",
-  filament: "cathode",
-  k: "cathode",
-  p: "plate",
-  a1: "plate-1",
-  a2: "plate-2",
-  g: "grid",
-  g1: "grid",
-  g2: "screen",
-  g3: "suppressor",
-};
 
 /** Whether every pin that a part beyond the templates names is one that a part of this kind has, and whether those that it cannot do without are there. */
 export function checkPins(context: ReferenceContext): void {
@@ -63,7 +22,7 @@ function unknownPins(context: ReferenceContext, kind: string, path: (string | nu
   const known = PINS[kind] ?? ["a", "b"];
   const unknown = Object.keys(recordOf(written)).filter((pin) => !known.includes(pin));
   for (const pin of unknown) {
-    const synonym = SYNONYMS[pin];
+    const synonym = PIN_SYNONYMS[pin];
     report(
       context,
       [...path, pin],
@@ -86,7 +45,7 @@ function checkNeeded(
   path: readonly (string | number)[],
   written: Readonly<Record<string, unknown>>,
 ): void {
-  const sets = NEEDED[kind];
+  const sets = NEEDED_PINS[kind];
   const pins = Object.keys(recordOf(written.pins));
   if (sets === undefined || pins.length === 0 || written.between !== undefined || isDoubtful(context, String(written.name))) return;
   if (sets.some((set) => set.every((pin) => pins.includes(pin)))) return;

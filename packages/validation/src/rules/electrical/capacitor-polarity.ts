@@ -32,6 +32,8 @@ export const capacitorPolarity: ElectricalRule = {
               message: `${part.title.toLowerCase()} stands the wrong way round in ${worst.condition}`,
               received: shown(worst.meanVolts, "V"),
               expected: "its first point the more positive one",
+              // Ripple and voltages are off for the same reason.
+              rank: -0.5,
             },
           ];
         }),

@@ -5,6 +5,9 @@ import { once, shown, solvedVariants, stressedParts } from "../../shared/solvedV
 /** Share of the largest current at which a rectifier counts as not conducting. */
 const NOTHING = 1e-6;
 
+/** Beyond this a network has no solution of sense, as where two windings meet in a rectifier without resistance. */
+const ABSURD = 1e6;
+
 /** Rectifiers conduct, and make the output that is expected. */
 export const rectifierDirection: ElectricalRule = {
   code: "UC-708",
@@ -21,7 +24,7 @@ export const rectifierDirection: ElectricalRule = {
       solvedVariants(run).flatMap((variant): Complaint[] => {
         const dead = stressedParts(variant, run.template, "rectifier").flatMap(({ path, stress }): Complaint[] =>
           stress.length > 0 && stress.every(({ meanAmps, peakAmps }) => Math.abs(meanAmps) < NOTHING && peakAmps < 1e3 * NOTHING)
-            ? [{ at: { path }, message: "the rectifier never conducts", expected: "its anode first, toward the source" }]
+            ? [{ at: { path }, message: "the rectifier never conducts", expected: "its anode first, toward the source", rank: -0.6 }]
             : [],
         );
         if (variant.optional) return dead;
@@ -33,7 +36,10 @@ export const rectifierDirection: ElectricalRule = {
             {
               at: { path: ["expected", index, "low"] },
               message: "the simulated voltage has the other sign",
-              received: shown(simulated, "V"),
+              received:
+                Math.abs(simulated) < ABSURD
+                  ? shown(simulated, "V")
+                  : "no voltage that a supply could give: a source is shorted through it",
               expected: `${low} to ${high} V`,
               rank: -0.5,
             },
