@@ -85,7 +85,12 @@ export interface CollectionRule extends RuleFacts {
 /** Looks at what a template or tube does when it is simulated, or at a job when it is graded. */
 export type ElectricalRule = RuleFacts & { scope: "electrical" } & (
     | { of: "tube"; check(tube: TubeRecord): readonly Complaint[] }
-    | { of: "template"; check(run: TemplateRun): readonly Complaint[] }
+    | {
+        of: "template";
+        /** `sense`: whether the circuit can be simulated at all; the others run only where that found nothing. */
+        phase?: "sense";
+        check(run: TemplateRun): readonly Complaint[];
+      }
     | {
         of: "job" /** Complaints may be of another file than the job's. */;
         check(job: JobFolder): readonly (Complaint & { file?: string })[];

@@ -43,6 +43,7 @@ import { resistorRating } from "./electrical/resistor-rating.ts";
 import { stageSimulates } from "./electrical/stage-simulates.ts";
 import { tubeModel } from "./electrical/tube-model.ts";
 import { tubeRating } from "./electrical/tube-rating.ts";
+import { tubeWired } from "./electrical/tube-wired.ts";
 import { fileName } from "./file/file-name.ts";
 import { modernValues } from "./file/modern-values.ts";
 import { preferredValues } from "./file/preferred-values.ts";
@@ -133,6 +134,7 @@ export const allRules: readonly Rule[] = [
   stageSimulates,
   tubeModel,
   tubeRating,
+  tubeWired,
   fileName,
   modernValues,
   preferredValues,

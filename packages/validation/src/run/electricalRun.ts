@@ -28,12 +28,15 @@ export function* electricalRun(
     const tube = collection.recall(file).value as TubeRecord;
     yield { file, circuits: 0, checks: rules.flatMap((rule) => (rule.of === "tube" ? [{ rule, check: () => rule.check(tube) }] : [])) };
   }
+  const templateRules = rules
+    .filter((rule) => rule.of === "template")
+    .toSorted((a, b) => Number(b.phase === "sense") - Number(a.phase === "sense"));
   for (const file of collection.files("stage").filter(wanted)) {
     const run = grader.simulate(file, collection.recall(file).value, dataset);
     yield {
       file,
       circuits: 1,
-      checks: rules.flatMap((rule) => (rule.of === "template" ? [{ rule, check: () => rule.check(run) }] : [])),
+      checks: templateRules.map((rule) => ({ rule, check: () => rule.check(run) })),
     };
   }
   for (const file of collection.files("job").filter(wanted)) {

@@ -22,7 +22,7 @@ export class FileReporter {
   }
 
   /** @throws Error when the complaint points outside the file; the runner then blames the rule */
-  diagnostic(rule: RuleFacts & { scope: Scope; phase?: "shape"; of?: string }, complaint: Complaint): Ranked {
+  diagnostic(rule: RuleFacts & { scope: Scope; phase?: "shape" | "sense"; of?: string }, complaint: Complaint): Ranked {
     const { at, message, expected, received, help, nearest, byHand, rank = 0 } = complaint;
     if (at !== undefined) this.#locator ??= new Locator(this.#source());
     const position = at === undefined ? {} : this.#locator?.positionOf(at);
@@ -49,7 +49,7 @@ const LONGEST_SHOWN = 1000;
 const shortened = (text: string): string => (text.length <= LONGEST_SHOWN ? text : `${text.slice(0, LONGEST_SHOWN)}...`);
 
 /** Syntax before shape before the rest of a record, then the file, then other files, then the circuit. */
-function orderOf(rule: { scope: Scope; phase?: "shape"; fixable?: true; of?: string }): number {
+function orderOf(rule: { scope: Scope; phase?: "shape" | "sense"; fixable?: true; of?: string }): number {
   const scope = SCOPES.indexOf(rule.scope) * 10;
   if (rule.scope === "bytes") return rule.fixable === true ? 38 : scope;
   // A job grades otherwise because of a template, seldom the other way round.

@@ -154,8 +154,10 @@ function runElectrical(
     const reporter = reporterOf(file);
     for (const { rule, check } of checks) {
       try {
-        for (const { file: other = file, ...complaint } of check())
+        const complaints = check();
+        for (const { file: other = file, ...complaint } of complaints)
           findings.add((other === file ? reporter : reporterOf(other)).diagnostic(rule, complaint));
+        if (complaints.length > 0 && rule.of === "template" && rule.phase === "sense") break;
       } catch (error) {
         findings.add(ruleFailure(rule, file, error));
       }

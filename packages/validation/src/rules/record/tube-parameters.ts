@@ -14,8 +14,8 @@ const NEEDED: Readonly<Record<Unit["kind"], readonly string[]>> = {
   "gas-regulator": ["strikeVolts", "operatingVolts", "slopeOhms", "extinguishAmps"],
   none: [],
 };
-/** What a model may have besides: the contact potential. Alone among all it may be below zero. */
-const ALSO: Readonly<Partial<Record<Unit["kind"], readonly string[]>>> = { triode: ["vct"], pentode: ["vct"] };
+/** What a model may have besides: the contact potential, alone among all it may be below zero, and what the grid draws above it. */
+const ALSO: Readonly<Partial<Record<Unit["kind"], readonly string[]>>> = { triode: ["vct", "gridOhms"], pentode: ["vct", "gridOhms"] };
 
 /** A model has its parameters. */
 export const tubeParameters: RecordRule = {
@@ -60,7 +60,7 @@ function faultsOf({ kind, parameters = {} }: Unit, path: readonly (string | numb
           },
         ]),
     ...Object.entries(parameters).flatMap(([name, value]): Complaint[] =>
-      value > 0 || also.includes(name) || !known.includes(name)
+      value > 0 || name === "vct" || !known.includes(name)
         ? []
         : [
             {
