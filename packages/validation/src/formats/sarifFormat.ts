@@ -1,3 +1,4 @@
+import type { Log, Result } from "sarif";
 import type { Diagnostic } from "../model/diagnostic.ts";
 import type { Rule } from "../model/rule.ts";
 import type { ValidateResult } from "../run/validateFiles.ts";
@@ -5,7 +6,7 @@ import type { ValidateResult } from "../run/validateFiles.ts";
 /** Findings as SARIF 2.1.0 (OASIS). */
 export function sarifFormat(result: ValidateResult, rules: readonly Rule[]): string {
   const used = rules.filter(({ code }) => result.diagnostics.some((diagnostic) => diagnostic.code === code));
-  const log = {
+  const log: Log = {
     $schema: "https://json.schemastore.org/sarif-2.1.0.json",
     version: "2.1.0",
     runs: [
@@ -31,7 +32,7 @@ export function sarifFormat(result: ValidateResult, rules: readonly Rule[]): str
   return `${JSON.stringify(log, null, 2)}\n`;
 }
 
-function resultOf(diagnostic: Diagnostic, used: readonly Rule[]): object {
+function resultOf(diagnostic: Diagnostic, used: readonly Rule[]): Result {
   const { code, severity, file, line, column, endLine, endColumn } = diagnostic;
   const index = used.findIndex((rule) => rule.code === code);
   return {
@@ -43,7 +44,9 @@ function resultOf(diagnostic: Diagnostic, used: readonly Rule[]): object {
       {
         physicalLocation: {
           artifactLocation: { uri: file.split("/").map(encodeURIComponent).join("/") },
-          ...(line === undefined ? {} : { region: { startLine: line, startColumn: column, endLine, endColumn } }),
+          ...(line === undefined || column === undefined || endLine === undefined || endColumn === undefined
+            ? {}
+            : { region: { startLine: line, startColumn: column, endLine, endColumn } }),
         },
       },
     ],
