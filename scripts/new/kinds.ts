@@ -1,5 +1,6 @@
 import { FILL } from "./blank.ts";
 import type { Plan } from "./skeleton.ts";
+import { isFitted, tubePlan } from "./tubePlan.ts";
 
 /** What the command line may say beyond kind and id. */
 export interface NewOptions {
@@ -28,6 +29,8 @@ export interface RecordKind {
   place(id: string, options: NewOptions): { folder: string; file: string };
   /** @param template the stage template that was asked for, where one was */
   plan(id: string, options: NewOptions, template?: KnownTemplate): Plan;
+  /** What is run once the blanks are filled, before everything else. */
+  next?(id: string, options: NewOptions): string[];
 }
 
 const given = (shape: string, value: string | undefined): Record<string, string> => (value === undefined ? {} : { [shape]: value });
@@ -84,10 +87,22 @@ const TUBE: RecordKind = {
   schema: "tube",
   choices: { class: "class" },
   place: (id) => ({ folder: "tubes", file: `${id}.json` }),
-  plan: (id, { title, class: tubeClass }) => ({
-    include: ["base", "base.socket", "heater.heating", "units[].source", "typical[]"],
-    known: { $schema: schemaPath("../../", "tube"), id, names: [id.toUpperCase()], ...given("title", title), ...given("class", tubeClass) },
-  }),
+  plan: (id, { title, class: tubeClass }) => {
+    const { include, known } = tubePlan(tubeClass);
+    return {
+      include: ["base", "base.socket", "heater.heating", "units[].source", "typical[]", ...include],
+      known: {
+        $schema: schemaPath("../../", "tube"),
+        id,
+        names: [id.toUpperCase()],
+        ...given("title", title),
+        ...given("class", tubeClass),
+        ...known,
+      },
+    };
+  },
+  next: (id, { class: tubeClass }) =>
+    isFitted(tubeClass) ? [`npx tsx scripts/fit-tubes.ts ${id}        fits the model to the published points`] : [],
 };
 
 const CAUTION: RecordKind = {

@@ -127,11 +127,47 @@ const CASES: readonly { args: string[]; path: string; schema: string; values: Re
       "/heater/amps": 0.3,
       "/heater/heating": "indirect",
       "/heater/source": "common-practice",
+      ...Object.fromEntries(["plate", "grid", "cathode", "heater", "heater"].map((name, index) => [`/base/pins/${index + 1}`, name])),
       "/limits/system": "unknown",
+      "/limits/plateVolts": 300,
+      "/limits/plateWatts": 2.5,
+      "/limits/cathodeAmps": 0.02,
+      "/limits/gridOhmsCathodeBias": 1000000,
       "/limits/source": "common-practice",
-      "/units/0/kind": "none",
-      "/units/0/source": "common-practice",
       "/typical/0/service": "class A amplifier",
+      "/typical/0/plateVolts": 250,
+      "/typical/0/gridVolts": -8,
+      "/typical/0/plateAmps": 0.009,
+      "/typical/0/siemens": 0.0026,
+      "/typical/0/source": "common-practice",
+    },
+  },
+  {
+    args: ["tube", "9yy9", "--title", "Made-up rectifier", "--class", "rectifier"],
+    path: "tubes/9yy9.json",
+    schema: "tube",
+    values: {
+      "/base/code": "5T",
+      "/base/socket": "octal",
+      ...Object.fromEntries(["plate-1", "plate-2", "cathode", "heater", "heater"].map((name, index) => [`/base/pins/${index + 1}`, name])),
+      "/base/source": "common-practice",
+      "/heater/volts": 5,
+      "/heater/amps": 2,
+      "/heater/heating": "indirect",
+      "/heater/source": "common-practice",
+      "/limits/system": "unknown",
+      "/limits/peakInverseVolts": 1400,
+      "/limits/dcAmps": 0.125,
+      "/limits/peakAmps": 0.4,
+      "/limits/rmsVoltsCapacitorInput": 350,
+      "/limits/maxInputFarads": 0.00002,
+      "/limits/minSupplyOhms": 50,
+      "/limits/source": "common-practice",
+      "/units/0/parameters/perveance": 0.00035,
+      "/units/0/source": "common-practice",
+      "/typical/0/service": "drop of one plate",
+      "/typical/0/dropVolts": 50,
+      "/typical/0/dropAmps": 0.125,
       "/typical/0/source": "common-practice",
     },
   },
@@ -238,7 +274,10 @@ describe("the validator", () => {
     for (const [path, record] of made)
       writeFileSync(join(root, "datasets", path), format(JSON.stringify(record, null, 2), `datasets/${path}`));
     const told = CASES.filter(({ schema }) => schema !== "job").flatMap(({ path }) => about(path));
-    expect(told.map(({ code, file, line, message }) => `${code} ${file}:${line} ${message}`)).toEqual([]);
+    // Of a triode the model is still to be fitted, and the validator says how.
+    const [fit, ...others] = told;
+    expect(fit).toMatchObject({ code: "UC-426", file: "datasets/tubes/9zz9.json", help: expect.stringContaining("fit-tubes.ts 9zz9") });
+    expect(others.map(({ code, file, line, message }) => `${code} ${file}:${line} ${message}`)).toEqual([]);
   });
 });
 

@@ -45,18 +45,18 @@ function checkChoices(kind: RecordKind, schema: SchemaNode, options: NewOptions)
 
 /** What comes after the blanks, until a pull request passes. */
 const NEXT = [
-  "then: npm run validate -- --electrical   says what is wrong, and simulates",
-  "      npm run generate                   counts the new figures in DEVELOPERS.md",
-  "      npm run compare -- main            says which version is due, and whether a recorded job grades otherwise",
+  "npm run validate -- --electrical   says what is wrong, and simulates",
+  "npm run generate                   counts the new figures in DEVELOPERS.md",
+  "npm run compare -- main            says which version is due, and whether a recorded job grades otherwise",
 ];
 
-const told = (path: string, blanks: readonly Blank[], open: readonly string[]): string =>
+const told = (path: string, blanks: readonly Blank[], open: readonly string[], first: readonly string[]): string =>
   [
     `wrote ${path}`,
     `${blanks.length} blanks to fill in:`,
     ...blanks.map(({ pointer, line, what }) => `  ${path}:${line}  ${pointer}  ${what}`),
     ...open,
-    ...NEXT,
+    ...[...first, ...NEXT].map((line, index) => `${index === 0 ? "then: " : "      "}${line}`),
     "",
   ].join("\n");
 
@@ -78,7 +78,7 @@ function newRecord(kind: RecordKind, id: string, options: NewOptions, root: stri
   mkdirSync(dirname(join(root, path)), { recursive: true });
   writeWhole(join(root, path), text);
   const open = kind.name === "job" && template === undefined ? [BIND_OPEN] : [];
-  return told(path, blanksIn(text), open);
+  return told(path, blanksIn(text), open, kind.next?.(id, options) ?? []);
 }
 
 const BIND_OPEN = "  bind is empty: --template T lists the terminals of a stage template in it";

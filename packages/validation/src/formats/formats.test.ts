@@ -31,7 +31,7 @@ const text = '{\n  "x": "abd > 1"\n}\n';
 
 describe("text", () => {
   const shown = (one: ValidateResult, most = 50) =>
-    textFormat(one, { textOf: (file) => (file === FILE ? text : undefined), most, colour: false });
+    textFormat(one, { textOf: (file) => (file === FILE ? text : undefined), most, colour: false, electrical: one.simulated > 0 });
 
   it("shows place, message, the line with the place underlined, and what would work", () => {
     expect(shown(result)).toBe(
@@ -58,7 +58,7 @@ warning UC-102 datasets/a,b:c 100%.json  no kind[U+000A]of file
   it("shows a window of a long line, and nothing that steers a terminal", () => {
     const long = `${"a".repeat(900)}\u001b[31mX${"b".repeat(900)}`;
     const one = { ...placed, line: 1, endLine: 1, column: 906, endColumn: 907, message: "\u001b[2J" };
-    const output = textFormat({ ...result, diagnostics: [one] }, { textOf: () => long, most: 9, colour: false });
+    const output = textFormat({ ...result, diagnostics: [one] }, { textOf: () => long, most: 9, colour: false, electrical: false });
     expect(output).not.toContain("\u001b");
     expect(Math.max(...output.split("\n").map((line) => line.length))).toBeLessThan(260);
     expect(output).toContain("X");

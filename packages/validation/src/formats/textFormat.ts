@@ -15,10 +15,12 @@ export interface TextOptions {
   /** Most findings that are shown. */
   most: number;
   colour: boolean;
+  /** Whether circuits were asked for. */
+  electrical: boolean;
 }
 
 /** Findings for a terminal, the one to mend first on top: place, message, the line with the place underlined, what was expected. */
-export function textFormat(result: ValidateResult, { textOf, most, colour }: TextOptions): string {
+export function textFormat(result: ValidateResult, { textOf, most, colour, electrical }: TextOptions): string {
   const shown = result.diagnostics.slice(0, most);
   const { red, yellow, bold } = createColors(colour);
   const blocks = shown.map((diagnostic) => {
@@ -30,7 +32,7 @@ export function textFormat(result: ValidateResult, { textOf, most, colour }: Tex
   });
   const hidden = result.diagnostics.length - shown.length + result.omitted;
   const rest = hidden > 0 ? [`${hidden} more not shown; --max-problems ${most + hidden} shows them`] : [];
-  const simulated = result.simulated > 0 ? "" : "; circuits not simulated, which --electrical does";
+  const simulated = electrical ? "" : "; circuits not simulated, which --electrical does";
   return `${[...blocks, ...rest, countWords(result) + simulated].join("\n")}\n`;
 }
 

@@ -92,7 +92,7 @@ function validate(paths: readonly string[], { format, most, fix, electrical }: W
     namedInCode: sourcesInCode(root),
     recorded: recordedGrades(root),
   });
-  terminal.out(rendered(result, format, most, terminal, (file) => new TextDecoder().decode(source.read(file))));
+  terminal.out(rendered(result, { format, most, electrical }, terminal, (file) => new TextDecoder().decode(source.read(file))));
   if (format === "github" && terminal.summaryFile !== undefined) appendFileSync(terminal.summaryFile, githubSummary(result));
   // A rule that failed has judged nothing: that is not a clean run, and not the contributor's fault either.
   if (result.diagnostics.some(({ code }) => code === RULE_FAILED)) return 2;
@@ -101,8 +101,7 @@ function validate(paths: readonly string[], { format, most, fix, electrical }: W
 
 function rendered(
   result: ValidateResult,
-  format: Format,
-  most: number,
+  { format, most, electrical }: Omit<Wanted, "fix">,
   { colour }: ValidateTerminal,
   read: (file: string) => string,
 ): string {
@@ -121,7 +120,7 @@ function rendered(
           return undefined;
         }
       };
-      return textFormat(result, { textOf, most, colour });
+      return textFormat(result, { textOf, most, colour, electrical });
     }
   }
 }

@@ -28,10 +28,13 @@ export const tubeParameters: RecordRule = {
   bad: '"kind": "triode", "parameters": { "mu": 100, "kg": 1060 }',
   good: '"kind": "triode", "parameters": { "mu": 100, "ex": 1.4, "kg1": 1060, "kp": 600, "kvb": 300 }',
   kinds: ["tube"],
-  check: (record) => (record.value as TubeRecord).units.flatMap((unit, index) => faultsOf(unit, ["units", index])),
+  check(record) {
+    const { id, units } = record.value as TubeRecord;
+    return units.flatMap((unit, index) => faultsOf(unit, ["units", index], id));
+  },
 };
 
-function faultsOf({ kind, parameters = {} }: Unit, path: readonly (string | number)[]): Complaint[] {
+function faultsOf({ kind, parameters = {} }: Unit, path: readonly (string | number)[], id: string): Complaint[] {
   const needed = NEEDED[kind];
   const also = ALSO[kind] ?? [];
   const known = [...needed, ...also];
@@ -57,6 +60,9 @@ function faultsOf({ kind, parameters = {} }: Unit, path: readonly (string | numb
             message: `the model of a ${kind} lacks ${missing.join(", ")}`,
             received: kind,
             expected: `"parameters" with ${needed.join(", ")}; or the kind none, where only the limits are known`,
+            ...(kind === "triode" || kind === "pentode"
+              ? { help: `npx tsx scripts/fit-tubes.ts ${id} fits them to the published points` }
+              : {}),
           },
         ]),
     ...Object.entries(parameters).flatMap(([name, value]): Complaint[] =>
