@@ -77,6 +77,7 @@ const FAILURE: RecordKind = {
       "cautions",
       "cautions[]",
       "frequency",
+      "fault",
     ],
     known: { $schema: schemaPath("../../", "failure-note"), id, ...given("title", title), ...given("partKind", kind) },
   }),

@@ -112,6 +112,8 @@ const CASES: readonly { args: string[]; path: string; schema: string; values: Re
       "/cure": "A new one.",
       "/cautions/0": "one-hand-rule",
       "/frequency": "rare",
+      "/fault/kind": "open",
+      "/fault/weight": 5,
       "/sources/0": "common-practice",
     },
   },
