@@ -1,32 +1,10 @@
 /** The failure notes as a whole: how many, of what, and whether every fault of every part that a chassis can have is spoken of. */
-import { faultWeights, type NotedFault, noteSpeaksOf } from "@underchassis/dataset";
+import { faultWeights, noteSpeaksOf, PART_FAULTS } from "@underchassis/dataset";
 import { loadDataset } from "@underchassis/dataset/load";
 import { describe, expect, it } from "vitest";
 
 const dataset = loadDataset();
 const notes = [...dataset.failureNotes.values()];
-
-/** Faults that each kind of part can have in a network. */
-const FAULTS: Readonly<Record<string, readonly NotedFault[]>> = {
-  resistor: ["open", "short", "leaky", "drift-high", "drift-low", "wrong-value", "exchanged", "moved-lead"],
-  potentiometer: ["open", "short", "leaky", "drift-high", "drift-low", "wrong-value", "exchanged", "moved-lead"],
-  capacitor: ["open", "short", "leaky", "drift-low", "lost-capacity", "high-esr", "reversed", "wrong-value", "exchanged", "moved-lead"],
-  inductor: ["open", "short", "leaky", "drift-high", "drift-low", "shorted-turns", "exchanged", "moved-lead"],
-  transformer: ["open", "short", "leaky", "shorted-turns", "exchanged", "moved-lead", "line-voltage"],
-  rectifier: ["open", "short", "leaky", "dead", "weak", "gassy", "reversed", "exchanged", "moved-lead", "wrong-value"],
-  zener: ["open", "short", "reversed", "moved-lead"],
-  tube: ["dead", "weak", "gassy", "electrode-short", "exchanged", "moved-lead"],
-  "regulator-tube": ["open", "short", "dead", "drift-high", "reversed", "exchanged", "moved-lead"],
-  fuse: ["open", "drift-high", "wrong-value", "moved-lead"],
-  breaker: ["open", "short", "drift-high", "moved-lead"],
-  switch: ["open", "short", "leaky", "drift-high", "moved-lead"],
-  thermistor: ["open", "short", "drift-high", "moved-lead"],
-  lamp: ["open", "short", "wrong-value", "moved-lead"],
-  cord: ["open", "short", "leaky", "exchanged", "moved-lead"],
-  wire: ["open", "short", "leaky", "bridge", "moved-lead"],
-  load: ["open", "short", "drift-high", "drift-low", "moved-lead"],
-  battery: ["dead", "weak", "drift-high", "reversed", "moved-lead"],
-};
 
 describe("failure notes", () => {
   it("are at least 190, 25 of them errors of builders and repairers", () => {
@@ -34,7 +12,7 @@ describe("failure notes", () => {
     expect(notes.filter(({ partKind }) => partKind === "wiring").length).toBeGreaterThanOrEqual(25);
   });
 
-  it.each(Object.entries(FAULTS))("speak of every fault that a %s can have", (kind, faults) => {
+  it.each(Object.entries(PART_FAULTS))("speak of every fault that a %s can have", (kind, faults) => {
     const known = faultWeights(notes, { kind, kitBuilt: false });
     expect(faults.filter((fault) => !known.has(fault))).toEqual([]);
     expect(known.has("bridge")).toBe(true);

@@ -92,7 +92,7 @@ export interface TableRowCells {
 }
 
 /** A kind of thing that records refer to by id. */
-export type ReferenceKind = "source" | "caution" | "failure-note" | "tube" | "role" | "formula";
+export type ReferenceKind = "stage" | "source" | "caution" | "failure-note" | "tube" | "role" | "formula";
 
 /** A reference as it stands in a record or table. */
 export interface Reference {
@@ -108,13 +108,13 @@ export interface Collection {
   /** Whether a path is there. */
   has(path: string): boolean;
   /** The files that describe an id. Tubes stand under every one of their names, in capitals. */
-  definitions(kind: ReferenceKind | "stage" | "worked-example" | "rule-of-thumb"): ReadonlyMap<string, readonly string[]>;
+  definitions(kind: ReferenceKind | "worked-example" | "rule-of-thumb"): ReadonlyMap<string, readonly string[]>;
   /** The files that refer to an id. */
   references(kind: ReferenceKind): ReadonlyMap<string, readonly string[]>;
   /** True when some file could not be read far enough to know what it refers to. */
   incomplete: boolean;
   /** Kinds of things of which some may be defined where nothing can be made out: whether one of them exists cannot be said. */
-  unknown: ReadonlySet<ReferenceKind | "stage" | "worked-example" | "rule-of-thumb">;
+  unknown: ReadonlySet<ReferenceKind | "worked-example" | "rule-of-thumb">;
   /** What tables.json says; undefined when it cannot be used. */
   descriptions: TableDescriptions | undefined;
   /** Whether code, not data, names a source: defaults of the engine, decoders of markings. */

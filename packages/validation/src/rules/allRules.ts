@@ -31,6 +31,7 @@ import { roleKnown } from "./collection/role-known.ts";
 import { sourceKnown } from "./collection/source-known.ts";
 import { sourceUsed } from "./collection/source-used.ts";
 import { tableList } from "./collection/table-list.ts";
+import { templateKnown } from "./collection/template-known.ts";
 import { capacitorPolarity } from "./electrical/capacitor-polarity.ts";
 import { capacitorRating } from "./electrical/capacitor-rating.ts";
 import { expectedFormula } from "./electrical/expected-formula.ts";
@@ -63,6 +64,7 @@ import { electrodeKnown } from "./record/electrode-known.ts";
 import { expectedDimension } from "./record/expected-dimension.ts";
 import { expectedPlace } from "./record/expected-place.ts";
 import { expectedWindow } from "./record/expected-window.ts";
+import { faultFit } from "./record/fault-fit.ts";
 import { figureSource } from "./record/figure-source.ts";
 import { formulaDimension } from "./record/formula-dimension.ts";
 import { formulaName } from "./record/formula-name.ts";
@@ -122,6 +124,7 @@ export const allRules: readonly Rule[] = [
   sourceKnown,
   sourceUsed,
   tableList,
+  templateKnown,
   capacitorPolarity,
   capacitorRating,
   expectedFormula,
@@ -154,6 +157,7 @@ export const allRules: readonly Rule[] = [
   expectedDimension,
   expectedPlace,
   expectedWindow,
+  faultFit,
   figureSource,
   formulaDimension,
   formulaName,

@@ -3,7 +3,7 @@ import type { FiledComplaint } from "../model/rule.ts";
 import type { Collection, ReferenceKind } from "../model/subjects.ts";
 
 /** Kinds that people look up by words. */
-const FOUND: ReadonlySet<ReferenceKind> = new Set(["caution", "failure-note", "tube"]);
+const FOUND: ReadonlySet<ReferenceKind> = new Set(["caution", "failure-note", "tube", "stage"]);
 
 /** The nearest id, or else how to look for one. */
 function hintsFor(kind: ReferenceKind, id: string, known: Iterable<string>): Pick<FiledComplaint, "nearest" | "help"> {

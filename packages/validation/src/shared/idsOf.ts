@@ -3,7 +3,7 @@ import type { RecordKind } from "../model/fileKind.ts";
 import type { ReferenceKind } from "../model/subjects.ts";
 
 /** What an id may be an id of. */
-export type Defined = ReferenceKind | "stage" | "worked-example" | "rule-of-thumb";
+export type Defined = ReferenceKind | "worked-example" | "rule-of-thumb";
 
 type Found = (of: Defined, id: string, ...path: (string | number)[]) => void;
 

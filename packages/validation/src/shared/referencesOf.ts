@@ -31,8 +31,16 @@ export function eachOtherReference(kind: RecordKind, value: unknown, found: Foun
   each(record.cautions, (text, index) => found("caution", text, "cautions", index));
   each(record.failureNotes, (text, index) => found("failure-note", text, "failureNotes", index));
   if (kind === "failure-note") each(record.roles, (text, index) => found("role", text, "roles", index));
-  if (kind === "rule-of-thumb") each(recordOf(record.appliesTo).roles, (text, index) => found("role", text, "appliesTo", "roles", index));
+  if (kind === "rule-of-thumb") places(record.appliesTo, found, "appliesTo");
+  if (kind === "caution") for (const [index, place] of listOf(record.appliesTo).entries()) places(place, found, "appliesTo", index);
   if (kind === "stage") tubes(record.parts, found);
+}
+
+/** The roles and templates of a place that something applies to. */
+function places(place: unknown, found: Found, ...path: (string | number)[]): void {
+  const { roles, templates } = recordOf(place);
+  each(roles, (text, index) => found("role", text, ...path, "roles", index));
+  each(templates, (text, index) => found("stage", text, ...path, "templates", index));
 }
 
 function each(list: unknown, found: (text: string, index: number) => void): void {

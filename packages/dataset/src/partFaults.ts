@@ -1,0 +1,35 @@
+import type { NotedFault } from "./faultWeights.ts";
+
+/** Faults that each kind of part can have in a network, bridges to a neighbour apart, which every one can have. common-practice. */
+export const PART_FAULTS: Readonly<Record<string, readonly NotedFault[]>> = {
+  resistor: ["open", "short", "leaky", "drift-high", "drift-low", "wrong-value", "exchanged", "moved-lead"],
+  potentiometer: ["open", "short", "leaky", "drift-high", "drift-low", "wrong-value", "exchanged", "moved-lead"],
+  capacitor: [
+    "open",
+    "short",
+    "leaky",
+    "drift-high",
+    "drift-low",
+    "lost-capacity",
+    "high-esr",
+    "reversed",
+    "wrong-value",
+    "exchanged",
+    "moved-lead",
+  ],
+  inductor: ["open", "short", "leaky", "drift-high", "drift-low", "shorted-turns", "exchanged", "moved-lead"],
+  transformer: ["open", "short", "leaky", "shorted-turns", "reversed", "exchanged", "moved-lead", "line-voltage"],
+  rectifier: ["open", "short", "leaky", "dead", "weak", "gassy", "reversed", "exchanged", "moved-lead", "wrong-value"],
+  zener: ["open", "short", "reversed", "moved-lead"],
+  tube: ["open", "dead", "weak", "gassy", "electrode-short", "exchanged", "moved-lead"],
+  "regulator-tube": ["open", "short", "dead", "drift-high", "reversed", "exchanged", "moved-lead"],
+  fuse: ["open", "drift-high", "wrong-value", "moved-lead"],
+  breaker: ["open", "short", "drift-high", "moved-lead"],
+  switch: ["open", "short", "leaky", "drift-high", "moved-lead"],
+  thermistor: ["open", "short", "drift-high", "wrong-value", "moved-lead"],
+  lamp: ["open", "short", "wrong-value", "moved-lead"],
+  cord: ["open", "short", "leaky", "exchanged", "moved-lead"],
+  wire: ["open", "short", "leaky", "drift-high", "moved-lead"],
+  load: ["open", "short", "dead", "weak", "drift-high", "drift-low", "exchanged", "moved-lead"],
+  battery: ["dead", "weak", "drift-high", "reversed", "moved-lead"],
+};
