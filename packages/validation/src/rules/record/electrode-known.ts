@@ -9,6 +9,10 @@ type Part = StageTemplate["parts"][number];
 /** What a template may name beyond what is simulated: the target of a tuning eye, which a load draws on. */
 const ALSO: Readonly<Record<string, readonly string[]>> = { tube: ["target"] };
 
+const KNOWN: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries(PINS).map(([kind, pins]) => [kind, [...pins, ...(ALSO[kind] ?? [])]]),
+);
+
 /** The pins of a part are electrodes that the simulation knows. */
 export const electrodeKnown: RecordRule = {
   code: "UC-427",
@@ -23,11 +27,10 @@ export const electrodeKnown: RecordRule = {
   check: (record) =>
     gather((record.value as StageTemplate).parts, (part, index) => {
       const { kind, pins } = part;
-      const simulated = PINS[kind];
-      if (pins === undefined || simulated === undefined) return nothing();
+      const known = pins === undefined ? undefined : KNOWN.get(kind);
+      if (pins === undefined || known === undefined) return nothing();
       const names = Object.keys(pins);
-      const known = [...simulated.filter((name) => name.length > 1 || kind === "potentiometer"), ...(ALSO[kind] ?? [])];
-      const unknown = names.filter((name) => !simulated.includes(name) && !known.includes(name));
+      const unknown = names.filter((name) => !known.includes(name));
       return unknown.length > 0 ? unknown.map((name) => strange(name, kind, known, index)) : lacking(part, names, index);
     }),
 };

@@ -25,8 +25,10 @@ export const settingUnit: RecordRule = {
   good: '"loadOhms": { "unit": "ohm" }',
   kinds: ["stage"],
   check(record) {
+    const { settings } = record.value as StageTemplate;
+    if (settings === undefined) return [];
     const complaints: Complaint[] = [];
-    for (const [name, { unit }] of Object.entries((record.value as StageTemplate).settings ?? {})) {
+    for (const [name, { unit }] of Object.entries(settings)) {
       const ending = Object.keys(ENDINGS).find((word) => name.endsWith(word) || name === word.toLowerCase());
       const said = ending === undefined ? "ratio" : ENDINGS[ending];
       if (said === unit) continue;
