@@ -1,7 +1,7 @@
 /**
  * Makes the fixtures of the schemas in tests/fixtures anew. Sound ones come from the reference and the stored reports, cut down;
  * what no record has is written by hand in tests/fixtures/<schema>/pass/by-hand.json and is kept. Each broken one breaks one
- * required property, choice, pattern or constant; fail.csv says which, and where.
+ * required property, choice, pattern, constant, upper end or closed list; fail.csv says which, and where.
  *
  *     npx tsx scripts/make-fixtures.ts [schema...]
  */
@@ -25,7 +25,7 @@ const json = (value: unknown): string => `${JSON.stringify(value, null, 2)}\n`;
 const fileName = ({ rule: { keyword, id } }: BrokenInstance, index: number): string =>
   `${String(index + 1).padStart(3, "0")}-${keyword}-${id
     .replace(/^#\/(\$defs\/)?/, "")
-    .replace(/\/?(properties|required|enum|pattern|const)\/?/g, "-")
+    .replace(/\/?(properties|required|enum|pattern|const|maximum|additionalProperties)\/?/g, "-")
     .replace(/[^A-Za-z0-9]+/g, "-")
     .replace(/^-+|-+$/g, "")
     .toLowerCase()}.json`;
