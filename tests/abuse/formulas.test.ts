@@ -73,8 +73,8 @@ const ESCAPES: Readonly<Record<string, readonly string[]>> = {
     "a \u00bb% b",
     "\u00bba'",
     "\u00bba ?? b",
-    "a |\u00bb| b",
-    "a &\u00bb& b",
+    "a \u00bb|| b",
+    "a \u00bb&& b",
     "\u00bb!a",
   ],
   "numbers that are none": [

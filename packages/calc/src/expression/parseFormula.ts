@@ -95,9 +95,12 @@ function parsed(text: string): Read {
   try {
     return math.parse(text) as unknown as Read;
   } catch (error) {
-    throw new FormulaError("syntax", `not a formula: ${error instanceof Error ? error.message : String(error)}`, text);
+    const words = error instanceof Error ? error.message : String(error);
+    throw new FormulaError("syntax", `not a formula: ${words.replace(/^Invalid left hand side of assignment operator =/, COMPARE)}`, text);
   }
 }
+
+const COMPARE = "a single = compares nothing; there are ==, !=, <=, >=, < and >";
 
 class Reader {
   readonly #names: Set<string>;

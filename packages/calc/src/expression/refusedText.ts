@@ -5,6 +5,8 @@ const REFUSED: readonly (readonly [RegExp, string])[] = [
   [/;/, "several formulas in one are not part of the language"],
   [/%/, "percent and remainder are not part of the language; write 0.05 for 5 %"],
   [/\?\./, "only role.property can be read"],
+  [/&&/, "that both hold is written with the word and"],
+  [/\|\|/, "that one of two holds is written with the word or"],
   [/\b0[xXbBoO]/, "numbers are written in decimal"],
 ];
 

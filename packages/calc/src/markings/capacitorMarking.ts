@@ -51,6 +51,9 @@ function takeSafetyClass(piece: Workpiece): SafetyClass | undefined {
   return classes.find((name) => name.startsWith("Y")) ?? classes[0];
 }
 
+/** No part of the trade's equipment, nor what is fitted in its place, holds more: a prefix is missing. common-practice. */
+const MOST_FARADS = 1;
+
 /** Takes the travel of an adjustable capacitor; its largest value in farads. */
 function travelOf(piece: Workpiece): number | undefined {
   const found = travel.exec(piece.text);
@@ -141,7 +144,8 @@ export function capacitorMarking(piece: Workpiece, context: MarkingContext): Res
     const volts = rated?.unitText && piece.asWritten.replace(/\bm(?=V)|(?<=\d\s*)(?:m|milli)(?=V)/i, "");
     return unreadable(piece, `gives a rating of ${formatQuantity(ratedVolts, "voltage")}, less than any capacitor`, volts || undefined);
   }
-  if (farads > 10) return unreadable(piece, `would be ${formatQuantity(farads, "capacitance")}, more than any part in tube equipment`);
+  if (farads > MOST_FARADS)
+    return unreadable(piece, `would be ${formatQuantity(farads, "capacitance")}, more than any part in tube equipment`);
 
   const alternating = rated?.unit?.volts === "ac" || (rated?.unit?.volts === undefined && safetyClass !== undefined);
   // No paper carries a code or a letter, and no early part a nano or 105 degC: such a mark sets the age.

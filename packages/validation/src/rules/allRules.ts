@@ -87,6 +87,7 @@ import { tubeLimits } from "./record/tube-limits.ts";
 import { tubeParameters } from "./record/tube-parameters.ts";
 import { tubePins } from "./record/tube-pins.ts";
 import { unitSpelling } from "./record/unit-spelling.ts";
+import { valuePlausible } from "./record/value-plausible.ts";
 import { valueReadable } from "./record/value-readable.ts";
 import { valueShape } from "./record/value-shape.ts";
 import { valueType } from "./record/value-type.ts";
@@ -180,6 +181,7 @@ export const allRules: readonly Rule[] = [
   tubeParameters,
   tubePins,
   unitSpelling,
+  valuePlausible,
   valueReadable,
   valueShape,
   valueType,

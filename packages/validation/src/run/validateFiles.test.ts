@@ -87,6 +87,9 @@ describe("a file that cannot be used is told of itself, not of all that name it"
     expect(codes[0]).toBe(`${code} ${file}`);
   });
 
+  it("a job that breaks off is told so once", () =>
+    expect(found({ [JOB]: `${jobText("1N4007").slice(0, 90)}\n` })).toEqual([`UC-201 ${JOB}`]));
+
   it("a job's own faults are told all the same", () => expect(found({ [JOB]: jobText("1N40007") })).toEqual([`UC-610 ${JOB}`]));
 });
 

@@ -70,8 +70,9 @@ export function validateFiles(source: FileSource, options: ValidateOptions): Val
           jobFiles(path, collection.has, (file) => recaller.text(file)),
           dataset(),
         ) ?? [];
-      // What a broken record keeps a job from is told of the record.
-      return problems.some(({ received }) => received !== undefined && isUnusable(received)) ? [] : problems;
+      // What a broken record keeps a job from is told of the record; what is wrong with the job's syntax has been told.
+      if (problems.some(({ received }) => received !== undefined && isUnusable(received))) return [];
+      return problems.filter(({ file }) => !findings.unusable.has(file));
     },
   });
   /** Whether a job's word names a template, tube or diode that is there but cannot be used. */

@@ -74,7 +74,10 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   if (readable && file.path.endsWith(".json")) parseRecord(file);
   for (const rule of rules.bytes.get(file.kind) ?? []) attempt(rule, file);
   // Jobs are read as a whole folder, once everything that they name is known.
-  if (!isTableKind(file.kind) && !isRecordKind(file.kind)) return;
+  if (!isTableKind(file.kind) && !isRecordKind(file.kind)) {
+    if (file.path.endsWith(".json") && file.value === undefined) findings.unusable.add(file.path);
+    return;
+  }
   const table = readable ? readTable(file) : undefined;
   if (table !== undefined) {
     collector.table(table, file.faults().length === 0);

@@ -93,6 +93,8 @@ interface ValueFacts {
   problem: Read;
   /** It may have an old spelling of a unit in it. */
   old: boolean;
+  /** Of a marking: its value to a tenth or so, in SI, and whether it says a voltage. */
+  marked?: { value: number; rated: boolean };
 }
 
 /** Templates of a family repeat each other's values; these are read once for each way of reading. */
@@ -116,21 +118,23 @@ function lookedUp({ text, as }: WrittenValue): ValueFacts {
   const shape = text.includes(".") ? text.replace(BEHIND_POINT, "$1.5") : text;
   const same = read.get(shape);
   if (same !== undefined) return same;
-  const facts: ValueFacts = { problem: readingProblem(shape, as), old: hasOldSpelling(shape) };
+  const facts = factsOfText(shape, as);
   // What is wrong is told of the text as it is written.
-  if (facts.problem !== undefined) return shape === text ? facts : { ...facts, problem: readingProblem(text, as) };
+  if (facts.problem !== undefined) return shape === text ? facts : factsOfText(text, as);
   if (read.size >= KEPT) read.clear();
   read.set(shape, facts);
   return facts;
 }
 
-function readingProblem(text: string, as: ReadAs): Read {
+function factsOfText(text: string, as: ReadAs): ValueFacts {
+  const old = hasOldSpelling(text);
   if ("quantity" in as) {
     const result = parseQuantity(text, as.quantity);
-    return result.ok ? undefined : result.problem;
+    return { problem: result.ok ? undefined : result.problem, old };
   }
   const result = parseMarking(text, as.marking, as.electrolytic ? { electrolytic: true } : {});
-  if (!result.ok) return result.problem;
-  const { value, ohms } = result.value;
-  return value === undefined && ohms === undefined && as.marking !== "lamp" ? "no-value" : undefined;
+  if (!result.ok) return { problem: result.problem, old };
+  const { value, ohms, ratedVolts } = result.value;
+  if (value === undefined && ohms === undefined && as.marking !== "lamp") return { problem: "no-value", old };
+  return { problem: undefined, old, ...(value === undefined ? {} : { marked: { value, rated: ratedVolts !== undefined } }) };
 }

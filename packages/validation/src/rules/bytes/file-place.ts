@@ -1,4 +1,4 @@
-import { nearestOf } from "@underchassis/source-text";
+import { nearestOf, oneOf } from "@underchassis/source-text";
 import { KINDS } from "../../model/fileKind.ts";
 import type { BytesRule } from "../../model/rule.ts";
 
@@ -17,12 +17,15 @@ export const filePlace: BytesRule = {
   check({ path, kind, link }) {
     if (kind !== undefined || link) return [];
     const [, folder = "", ...rest] = path.split("/");
-    const near = rest.length === 0 ? undefined : nearestOf(folder, FOLDERS);
+    const near = rest.length === 0 || FOLDERS.includes(folder) ? undefined : nearestOf(folder, FOLDERS);
+    // In a folder that there is, what lies in it is of use; else all that there may be.
+    const here = KINDS.filter(({ words }) => words.startsWith(`datasets/${folder}/`));
     return [
       {
         message: "no kind of file lies here",
         received: path,
-        expected: KINDS.map(({ words }) => words.slice("datasets/".length)).join(", "),
+        expected:
+          here.length > 0 ? oneOf(here.map(({ words }) => words)) : KINDS.map(({ words }) => words.slice("datasets/".length)).join(", "),
         nearest: near === undefined ? undefined : `datasets/${near}/${rest.join("/")}`,
       },
     ];

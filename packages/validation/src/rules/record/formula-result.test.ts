@@ -14,6 +14,12 @@ testRule(formulaResult, {
       file: AT.stage,
       change: [['volts(\\"input\\") - filterResistor.meanAmps * filterResistor.ohms', '«volts(\\"input\\") > 3»']],
     },
+    {
+      name: "a requirement that looks at nothing",
+      file: AT.stage,
+      change: [["reservoir.ratedVolts >= reservoir.maxVolts", "«2 > 1»"]],
+      says: "looks at nothing",
+    },
   ],
   passes: [
     {

@@ -8,7 +8,7 @@ export const formulaResult: RecordRule = {
   name: "formula-result",
   scope: "record",
   severity: "error",
-  title: "A requirement's formula compares, an expected figure's gives a number",
+  title: "A requirement's formula compares something of the stage, an expected figure's gives a number",
   why: "A requirement that only computes never fails; a figure that only compares cannot be shown.",
   bad: '"requirements": [{ "formula": "1.1 * reservoir.maxVolts" }]',
   good: '"requirements": [{ "formula": "reservoir.ratedVolts >= 1.1 * reservoir.maxVolts" }]',
@@ -16,7 +16,16 @@ export const formulaResult: RecordRule = {
   check: (record) =>
     gather(formulasIn(record), ({ text, path, wanted, parsed }) =>
       !parsed.ok || parsed.gives === wanted
-        ? nothing()
+        ? parsed.ok && wanted === "truth" && parsed.names.length + parsed.points.length === 0
+          ? [
+              {
+                at: { path, within: { offset: 0, length: text.length } },
+                message: "a requirement that looks at nothing",
+                received: text,
+                expected: "a part, a point or a setting on one side at least",
+              },
+            ]
+          : nothing()
         : [
             {
               at: { path, within: { offset: 0, length: text.length } },

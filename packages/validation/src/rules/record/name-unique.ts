@@ -29,6 +29,12 @@ export const nameUnique: RecordRule = {
         "the point",
       ),
       ...repeated(named(requirements, "requirements", "id"), "the requirement"),
+      ...parts.flatMap(({ measure }, index) =>
+        repeated(
+          (measure ?? []).map((name, place) => ({ name, path: ["parts", index, "measure", place] })),
+          "the measurement",
+        ),
+      ),
       ...repeated(listed(failureNotes, "failureNotes"), "the failure note"),
       ...repeated(listed(cautions, "cautions"), "the caution"),
       ...repeated(listed(sources, "sources"), "the source"),
@@ -39,7 +45,11 @@ export const nameUnique: RecordRule = {
 /** Whether anything stands twice, without a word where. */
 function repeats({ parts, terminals, points, requirements, failureNotes, cautions, sources }: StageTemplate): boolean {
   const roles = new Set<string>();
-  for (const { role } of parts) roles.add(role);
+  let measuredTwice = false;
+  for (const { role, measure } of parts) {
+    roles.add(role);
+    if (listRepeats(measure)) measuredTwice = true;
+  }
   const places = new Set<string>();
   for (const { id } of terminals) places.add(id);
   let count = terminals.length;
@@ -50,6 +60,7 @@ function repeats({ parts, terminals, points, requirements, failureNotes, caution
   const rules = new Set<string>();
   for (const { id } of requirements) rules.add(id);
   return (
+    measuredTwice ||
     roles.size < parts.length ||
     places.size < count ||
     rules.size < requirements.length ||
@@ -59,7 +70,8 @@ function repeats({ parts, terminals, points, requirements, failureNotes, caution
   );
 }
 
-const listRepeats = (list: readonly string[] | undefined): boolean => list !== undefined && new Set(list).size < list.length;
+const listRepeats = (list: readonly string[] | undefined): boolean =>
+  list !== undefined && list.length > 1 && new Set(list).size < list.length;
 
 interface Named {
   name: string;
