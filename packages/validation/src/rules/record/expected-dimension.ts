@@ -2,6 +2,7 @@ import { type NumberExpression, unitOf } from "@underchassis/calc/expression";
 import { READING_UNIT, type RuleOfThumb } from "@underchassis/dataset";
 import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { RecordRule } from "../../model/rule.ts";
+import { PROPERTIES } from "../../shared/formulaProperties.ts";
 import { formulasIn } from "../../shared/formulasIn.ts";
 import { gather, nothing } from "../../shared/gather.ts";
 import { unitWords } from "../../shared/unitFaults.ts";
@@ -46,6 +47,8 @@ export const expectedDimension: RecordRule = {
       const { given, bare, right } = unitsOf(parsed.expression as NumberExpression);
       // Mixed units are the matter of another rule, and a bare number may stand for any.
       if (given === undefined || given === unit || bare || right(unit, thumb === undefined ? "number" : "truth")) return nothing();
+      // Of a name that means nothing the unit is not known; another rule tells.
+      if (parsed.names.some(({ property }) => property !== undefined && !Object.hasOwn(PROPERTIES, property))) return nothing();
       return [
         {
           at: { path, within: { offset: 0, length: text.length } },

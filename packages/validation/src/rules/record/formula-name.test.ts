@@ -17,6 +17,12 @@ testRule(formulaName, {
       nearest: "ratedVolts",
     },
     {
+      name: "a limit by another word",
+      file: AT.stage,
+      change: [["reservoir.ratedVolts >= reservoir.maxVolts", "rectifier.«maxInverseVolts» > reservoir.maxVolts"]],
+      nearest: "limitInverseVolts",
+    },
+    {
       name: "a plain name",
       file: AT.stage,
       change: [["reservoir.ratedVolts >= reservoir.maxVolts", "reservoir.ratedVolts >= «lineVolt»"]],

@@ -23,8 +23,8 @@ export const formulaName: RecordRule = {
   check(record) {
     const formulas = formulasIn(record);
     if (formulas.length === 0) return [];
-    const roles = new Set<string>();
-    if (record.kind === "stage") for (const { role } of (record.value as StageTemplate).parts) roles.add(role);
+    const roles = new Map<string, string>();
+    if (record.kind === "stage") for (const { role, kind } of (record.value as StageTemplate).parts) roles.set(role, kind);
     const plain = new Set(
       record.kind === "stage"
         ? [...PLAIN, ...Object.keys((record.value as StageTemplate).settings ?? {})]
@@ -55,14 +55,27 @@ interface Fault {
   complaint: Omit<Complaint, "at">;
 }
 
-function faultOf({ name, role, property }: FormulaNameParts, roles: ReadonlySet<string>, plain: ReadonlySet<string>): Fault | undefined {
+/** @param roles the kind of part in each */
+function faultOf(
+  { name, role, property }: FormulaNameParts,
+  roles: ReadonlyMap<string, string>,
+  plain: ReadonlySet<string>,
+): Fault | undefined {
   if (role === undefined || property === undefined) {
     if (plain.has(name)) return undefined;
     return fault(0, name, `nothing is called "${name}"`, [...plain], roles.has(name) ? `${name}.present` : undefined);
   }
-  if (!roles.has(role)) return fault(0, role, `the template has no role "${role}"`, [...roles]);
+  const kind = roles.get(role);
+  if (kind === undefined) return fault(0, role, `the template has no role "${role}"`, [...roles.keys()]);
   if (Object.hasOwn(PROPERTIES, property)) return undefined;
-  return fault(role.length + 1, property, `a part has no property "${property}"`, Object.keys(PROPERTIES));
+  const had = Object.keys(PROPERTIES).filter((name) => PROPERTIES[name]?.includes(kind) !== false);
+  return fault(role.length + 1, property, `a ${kind} has no property "${property}"`, had, otherWord(property, had));
+}
+
+/** Properties by other words for the same: a type's limits, a part's ratings. */
+function otherWord(property: string, known: readonly string[]): string | undefined {
+  const rest = /^(?:max|limit|rated|rating)(.+)$/.exec(property)?.[1];
+  return rest === undefined ? undefined : [`limit${rest}`, `rated${rest}`, `max${rest}`].find((name) => known.includes(name));
 }
 
 function fault(before: number, word: string, message: string, known: readonly string[], nearest?: string): Fault {
