@@ -154,6 +154,6 @@ function nextOf(model: ChassisModel, found: Found, coldOnly: boolean): SuspectNe
     cautions: measurementCautions(powered),
     why: powered
       ? "it tells the leading suspects apart best"
-      : "it needs no voltage and carries no risk, and tells the leading suspects apart",
+      : "it is made with the plug out and the filters discharged, and tells the leading suspects apart",
   };
 }

@@ -66,7 +66,7 @@ export const fixtureSuspects: SuspectReport = {
       { title: "R9: the first lead that belongs on B+ lies on V5 grid", value: 52e3, spread: 4e3 },
     ],
     cautions: ["high-voltage-stored-charge"],
-    why: "it needs no voltage and carries no risk, and tells the leading suspects apart",
+    why: "it is made with the plug out and the filters discharged, and tells the leading suspects apart",
   },
   coldOnly: { title: "R9: the first lead that belongs on B+ lies on V5 grid", at: "V5 grid to chassis", volts: 140 },
   life: "found",

@@ -163,7 +163,7 @@ function leakText(model: ChassisModel, marked: number | undefined, rated: number
   return limit === undefined ? "leakage within the limit of its size" : `at most ${amps(limit)} leakage at ${volts(rated ?? 0)}`;
 }
 
-/** R = V / 5 mA, so that even a short is harmless. */
+/** R = V / 5 mA, so that a short loads it with no more. */
 function reforming(rated: number | undefined): string {
   if (rated === undefined)
     return "from a bench supply through a resistor of volts / 5 mA, in steps, until the leakage is within its limit; stop when it no longer falls or the can warms.";
