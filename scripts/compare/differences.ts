@@ -40,7 +40,8 @@ const own = (value: Record<string, unknown>, key: string): unknown => (Object.ha
 
 /**
  * Where two JSON values differ. Entries of lists are told apart by their id, role or name where they have one, so that an entry
- * put in between is one difference and not one for each entry behind it; the order of such lists counts for nothing.
+ * put in between is one difference and not one for each entry behind it; the order of such lists counts for nothing. Other lists of
+ * as many objects are compared entry by entry, counted from 1.
  */
 export function differencesOf(before: unknown, after: unknown, path = "", shape = ""): Difference[] {
   if (Object.is(before, after)) return [];
@@ -52,6 +53,8 @@ export function differencesOf(before: unknown, after: unknown, path = "", shape 
   }
   if (Array.isArray(before) && Array.isArray(after)) {
     const [one, other] = [mapOf(before, shape), mapOf(after, shape)];
+    if (before.length === after.length && [...before, ...after].every(isObject) && (one === undefined || other === undefined))
+      return before.flatMap((entry, index) => differencesOf(entry, after[index], `${path}[${index + 1}]`, `${shape}[]`));
     if (one === undefined || other === undefined)
       return JSON.stringify(before) === JSON.stringify(after) ? [] : [{ path, shape, before, after }];
     return [...new Set([...one.keys(), ...other.keys()])].flatMap((key) =>

@@ -15,6 +15,10 @@ describe("differencesOf", () => {
     expect(shapes({ sources: ["a", "b"] }, { sources: ["b", "a"] })).toEqual([]);
     expect(shapes({ between: ["a", "b"] }, { between: ["b", "a"] })).toEqual(["between"]);
   });
+  it("compares lists of as many nameless objects entry by entry", () => {
+    expect(shapes({ units: [{ a: 1 }, { b: { c: 1 } }] }, { units: [{ a: 1 }, { b: { c: 2 } }] })).toEqual(["units[2].b.c"]);
+    expect(shapes({ units: [{ a: 1 }] }, { units: [{ a: 1 }, { a: 2 }] })).toEqual(["units"]);
+  });
   it("does not take an inherited property for one of the record's own", () => {
     expect(shapes({}, JSON.parse('{"constructor": 1}'))).toEqual(["constructor"]);
   });

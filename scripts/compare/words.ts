@@ -1,6 +1,7 @@
 import { BUMPS } from "./bump.ts";
 import type { Change } from "./change.ts";
 import type { Comparison } from "./compare.ts";
+import type { FigureChange } from "./compareReports.ts";
 import type { JobComparison } from "./gradeBoth.ts";
 
 const LONGEST = 90;
@@ -29,7 +30,13 @@ const OUTCOMES: Readonly<Record<JobComparison["outcome"], string>> = {
 
 const figure = (value: number): string => Number(value.toPrecision(4)).toString();
 
-/** What changed for one job, a line each. */
+/** One figure of a place: "nominal 307.1 -> 301.2 (-1.9 %)". */
+function moved({ figure: which, before, after }: FigureChange): string {
+  const share = before === 0 ? "" : ` (${(100 * (after / before - 1)).toFixed(1)} %)`;
+  return `${which} ${figure(before)} -> ${figure(after)}${share}`;
+}
+
+/** What changed for one job, a line each; of a place that reads otherwise all its figures on one. */
 export function jobLines({ change, message }: JobComparison): string[] {
   if (change === undefined) return message === undefined ? [] : [message];
   const { clearance, findings, verdicts, expected, points } = change;
@@ -41,10 +48,13 @@ export function jobLines({ change, message }: JobComparison): string[] {
     }),
     ...verdicts.map(({ where, before, after }) => `reading ${where}: ${before} -> ${after}`),
     ...points.map(({ what, where }) => `expected ${what === "gone" ? "no longer" : "newly"}: ${where}`),
-    ...expected.map(({ where, figure: which, before, after }) => {
-      const share = before === 0 ? "" : ` (${(100 * (after / before - 1)).toFixed(1)} %)`;
-      return `expected ${which} at ${where}: ${figure(before)} -> ${figure(after)}${share}`;
-    }),
+    ...[...new Set(expected.map(({ where }) => where))].map(
+      (where) =>
+        `expected at ${where}: ${expected
+          .filter((each) => each.where === where)
+          .map(moved)
+          .join(", ")}`,
+    ),
   ];
 }
 
