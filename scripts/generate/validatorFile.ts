@@ -13,7 +13,7 @@ export const validatorFolder = "packages/grading/src/job/generated";
 export const recordValidatorFolder = "packages/validation/src/generated";
 
 /** Schemas of the records that contributors write. */
-const RECORD_SCHEMAS = ["stage", "tube", "caution", "failure-note", "rule-of-thumb", "worked-example", "table"];
+const RECORD_SCHEMAS = ["stage", "tube", "caution", "failure-note", "rule-of-thumb", "worked-example", "table", "example"];
 
 /** The job schema compiled to plain code. */
 export function validatorFiles(): GeneratedFile[] {

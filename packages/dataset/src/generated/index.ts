@@ -1,6 +1,7 @@
 // Generated from schemas/; run npm run generate. Changes made here are lost.
 
 export type * from "./caution.ts";
+export type * from "./example.ts";
 export type * from "./failure-note.ts";
 export type * from "./job.ts";
 export type * from "./report.ts";

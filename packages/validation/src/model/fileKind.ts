@@ -63,6 +63,7 @@ export const KINDS: readonly KindFacts[] = [
     kind: "example-record",
     place: new RegExp(`^datasets/examples/${ID}/expected\\.json$`),
     words: "datasets/examples/<template>/expected.json",
+    schema: "example",
   },
   {
     kind: "job",

@@ -1,5 +1,6 @@
 import { isRecord, type Path, recordOf } from "@underchassis/source-text";
 import caution from "../../../../schemas/caution.schema.json" with { type: "json" };
+import example from "../../../../schemas/example.schema.json" with { type: "json" };
 import failureNote from "../../../../schemas/failure-note.schema.json" with { type: "json" };
 import ruleOfThumb from "../../../../schemas/rule-of-thumb.schema.json" with { type: "json" };
 import stage from "../../../../schemas/stage.schema.json" with { type: "json" };
@@ -18,6 +19,7 @@ const SCHEMAS: Readonly<Partial<Record<RecordKind, Schema>>> = {
   "rule-of-thumb": ruleOfThumb,
   "worked-example": workedExample,
   "table-descriptions": table,
+  "example-record": example,
 };
 
 /** What a schema says of one object's properties: their order, and the schema of each member. */

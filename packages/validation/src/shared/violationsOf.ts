@@ -7,6 +7,7 @@ import {
   schemaProblems,
 } from "@underchassis/source-text";
 import { validate as validateCaution } from "../generated/validateCaution.js";
+import { validate as validateExample } from "../generated/validateExample.js";
 import { validate as validateFailureNote } from "../generated/validateFailureNote.js";
 import { validate as validateRuleOfThumb } from "../generated/validateRuleOfThumb.js";
 import { validate as validateStage } from "../generated/validateStage.js";
@@ -24,6 +25,7 @@ const VALIDATORS: Readonly<Partial<Record<RecordKind, typeof validateStage>>> = 
   "rule-of-thumb": validateRuleOfThumb,
   "worked-example": validateWorkedExample,
   "table-descriptions": validateTable,
+  "example-record": validateExample,
 };
 
 const NOUNS: Readonly<Record<RecordKind, string>> = {
@@ -48,6 +50,7 @@ const MEMBERS: PathVocabulary["members"] = {
   expected: "expected figure",
   units: "unit",
   examples: "example",
+  finds: "finding",
   tables: "table",
   columns: "column",
   figures: "figure",

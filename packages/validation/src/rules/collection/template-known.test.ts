@@ -16,6 +16,13 @@ testRule(templateKnown, {
       change: [['"sources": [', '"appliesTo": [{ "templates": ["small-supply"] }, { "templates": [«"small-suply"»] }],\n  "sources": [']],
       nearest: "small-supply",
     },
+    {
+      name: "an example of none",
+      file: "datasets/examples/smal-supply/expected.json",
+      text: '{ "nominal": { "clearance": "service", "worst": "good" }, "fault": { "finds": [] } }\n',
+      nearest: "small-supply",
+      whole: true,
+    },
   ],
   passes: [
     { name: "one that is there", file: AT.thumb, change: [['{ "roles": ["bleeder"] }', '{ "templates": ["small-supply"] }']] },
