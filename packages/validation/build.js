@@ -1,0 +1,3 @@
+import { bundle } from "../../scripts/bundle.js";
+
+await bundle(import.meta.dirname);
