@@ -3,6 +3,7 @@
 import type { Rule } from "../model/rule.ts";
 import { blankFilled } from "./bytes/blank-filled.ts";
 import { byteOrderMark } from "./bytes/byte-order-mark.ts";
+import { characterEscape } from "./bytes/character-escape.ts";
 import { controlCharacter } from "./bytes/control-character.ts";
 import { csvRows } from "./bytes/csv-rows.ts";
 import { csvSyntax } from "./bytes/csv-syntax.ts";
@@ -61,6 +62,7 @@ import { choiceKnown } from "./record/choice-known.ts";
 import { conditionKnown } from "./record/condition-known.ts";
 import { datasetVersion } from "./record/dataset-version.ts";
 import { electrodeKnown } from "./record/electrode-known.ts";
+import { exampleResult } from "./record/example-result.ts";
 import { expectedDimension } from "./record/expected-dimension.ts";
 import { expectedPlace } from "./record/expected-place.ts";
 import { expectedWindow } from "./record/expected-window.ts";
@@ -97,6 +99,7 @@ import { wordingPromise } from "./record/wording-promise.ts";
 export const allRules: readonly Rule[] = [
   blankFilled,
   byteOrderMark,
+  characterEscape,
   controlCharacter,
   csvRows,
   csvSyntax,
@@ -155,6 +158,7 @@ export const allRules: readonly Rule[] = [
   conditionKnown,
   datasetVersion,
   electrodeKnown,
+  exampleResult,
   expectedDimension,
   expectedPlace,
   expectedWindow,

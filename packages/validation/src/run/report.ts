@@ -52,8 +52,8 @@ const shortened = (text: string): string => (text.length <= LONGEST_SHOWN ? text
 function orderOf(rule: { scope: Scope; phase?: "shape" | "sense"; fixable?: true; of?: string }): number {
   const scope = SCOPES.indexOf(rule.scope) * 10;
   if (rule.scope === "bytes") return rule.fixable === true ? 38 : scope;
-  // A job grades otherwise because of a template, seldom the other way round.
-  if (rule.scope === "electrical" && rule.of === "job") return scope + 5;
+  // A template reads otherwise because of a tube, and a job grades otherwise because of a template, seldom the other way round.
+  if (rule.scope === "electrical") return scope + (rule.of === "job" ? 5 : rule.of === "template" ? 2 : 0);
   return rule.scope === "record" && rule.phase !== "shape" ? scope + 5 : scope;
 }
 

@@ -2,6 +2,9 @@ import { nearestOf, oneOf } from "@underchassis/source-text";
 import type { Complaint, FileRule } from "../../model/rule.ts";
 import { describedTable, type PlacedColumn } from "../../shared/describedTable.ts";
 
+/** Units in which a figure may lie below zero: changes, temperatures. Of all others there is none that is less than nothing. */
+const SIGNED: ReadonlySet<string> = new Set(["%", "%/V", "%/1000 h", "ppm/K", "degC", "dB"]);
+
 /** Cells are what their columns say. */
 export const tableCells: FileRule = {
   code: "UC-507",
@@ -35,6 +38,8 @@ function faultOf(
   const where = `the column "${column.name}"${column.unit === undefined ? "" : ` (${column.unit})`}`;
   if (text === "") return column.optional === true ? undefined : { message: `an empty cell in ${where}`, expected: column.meaning };
   const number = Number(text);
+  if (number < 0 && column.unit !== undefined && !SIGNED.has(column.unit))
+    return { message: `a figure below zero in ${where}`, expected: "zero or more" };
   switch (column.type) {
     case "number":
       if (/^-?\d+(\.\d+)?(e-?\d+)?$/.test(text)) return undefined;
