@@ -1,7 +1,7 @@
 /**
  * Begins a record: the right file in the right folder, with blanks where something is to be filled in.
  *
- *     npm run new -- stage|failure|tube|caution|rule-of-thumb|job|source ID [--family F] [--template T] [--title T] ...
+ *     npm run new -- stage|failure|tube|caution|rule-of-thumb|job|example|source ID [--family F] [--template T] [--title T] ...
  *
  * Exit codes: 0 written; 2 not, and nothing was touched.
  */

@@ -11,10 +11,12 @@ import { templateJob } from "../../packages/grading/src/circuit/templateJob.ts";
 import { diskSource } from "../../packages/validation/src/node/diskSource.ts";
 import { allRules } from "../../packages/validation/src/rules/allRules.ts";
 import { blankFilled } from "../../packages/validation/src/rules/bytes/blank-filled.ts";
+import { grader } from "../../packages/validation/src/run/validateAll.ts";
 import { validateFiles } from "../../packages/validation/src/run/validateFiles.ts";
 import { format } from "../generate/format.ts";
 import { FILL } from "./blank.ts";
 import { blanksIn } from "./blanksIn.ts";
+import { exampleFiles } from "./exampleFiles.ts";
 import { runNew } from "./runNew.ts";
 import { withSource } from "./sourceRow.ts";
 
@@ -351,6 +353,83 @@ describe("a job with a template", () => {
   it("and without one says what is missing", () => {
     expect(runNew(["job", "made-up-open"], root).out).toContain("bind is empty: --template T");
     rmSync(join(root, "datasets/jobs/made-up-open"), { recursive: true });
+  });
+});
+
+describe("an example", () => {
+  const folder = "datasets/examples/decoupling-section";
+  const FILES = ["nominal/job.json", "fault/job.json", "expected.json"];
+  const measured = "/stages/0/parts/decouplingCapacitor/measured";
+  const job = (capacitor: { value: string; esr: string }, volts: string) => ({
+    "/chassis/description": "Resistor and capacitor after a bench supply.",
+    "/chassis/era": 1950,
+    "/stages/0/parts/droppingResistor/measured/value": "10.1 kohm",
+    [`${measured}/value`]: capacitor.value,
+    [`${measured}/esr`]: capacitor.esr,
+    [`${measured}/leakage`]: "10 uA",
+    [`${measured}/atVolts`]: "450 V",
+    "/readings/0/value": volts,
+  });
+  const VALUES: Readonly<Record<string, Record<string, unknown>>> = {
+    "nominal/job.json": job({ value: "10 uF", esr: "1.9 ohm" }, "249 V"),
+    "fault/job.json": job({ value: "0.9 uF", esr: "210 ohm" }, "249 V"),
+    "expected.json": {
+      "/nominal/clearance": "full-line",
+      "/nominal/worst": "watch",
+      "/fault/finds/0/check": "electrolytic-condition",
+      "/fault/finds/0/part": "C1",
+      "/fault/finds/0/severity": "replace",
+    },
+  };
+  const textOf = (name: string) => readFileSync(join(root, folder, name), "utf8");
+
+  it("is two jobs and their record, every blank told with its line", () => {
+    rmSync(join(root, folder), { recursive: true });
+    const { exitCode, out, err } = runNew(["example", "decoupling-section"], root);
+    expect({ exitCode, err }).toEqual({ exitCode: 0, err: "" });
+    expect(out).toContain(`npx underchassis grade ${folder}/nominal`);
+    for (const name of FILES) {
+      expect(out).toContain(`wrote ${folder}/${name}\n`);
+      for (const { pointer, line, what } of blanksIn(textOf(name))) expect(out).toContain(`${folder}/${name}:${line}  ${pointer}  ${what}`);
+    }
+  });
+
+  it("comes, filled in, to what its record says, and nothing is wrong with it", () => {
+    for (const name of FILES) {
+      const path = `${folder}/${name}`;
+      writeFileSync(join(root, path), format(JSON.stringify(filled(textOf(name), VALUES[name]!), null, 2), path));
+    }
+    const { diagnostics } = validateFiles(diskSource(root), {
+      rules: allRules,
+      electrical: true,
+      grader,
+      only: (file) => file.startsWith(folder),
+    });
+    expect(diagnostics.map(({ code, file, line, message, received }) => `${code} ${file}:${line} ${message} ${received ?? ""}`)).toEqual(
+      [],
+    );
+  });
+
+  it("is refused where one stands, or where there is no such template", () => {
+    expect(runNew(["example", "decoupling-section"], root)).toMatchObject({
+      exitCode: 2,
+      err: expect.stringContaining("not written over"),
+    });
+    expect(runNew(["example", "decoupling-sektion"], root)).toMatchObject({
+      exitCode: 2,
+      err: expect.stringContaining("the nearest is decoupling-section"),
+    });
+    expect(existsSync(join(root, "datasets/examples/decoupling-sektion"))).toBe(false);
+  });
+
+  it.each([...loadDataset().stages])("of %s fits the schemas but for its blanks", (_id, template) => {
+    const record = JSON.parse(readFileSync("schemas/example.schema.json", "utf8")) as Parameters<typeof exampleFiles>[1];
+    const jobs = exampleFiles(template, record).filter(({ name }) => name.endsWith("/job.json"));
+    expect(jobs.map(({ name }) => name)).toEqual(["nominal/job.json", "fault/job.json"]);
+    for (const { record: job } of jobs) {
+      expect(blanksIn(JSON.stringify(job)).map(({ pointer }) => pointer)).toContain("/chassis/era");
+      expect(errorsOf("job", job).filter((error) => !error.startsWith("/chassis/era"))).toEqual([]);
+    }
   });
 });
 

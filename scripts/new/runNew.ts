@@ -1,11 +1,13 @@
 import { existsSync, lstatSync, mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
+import type { StageTemplate } from "@underchassis/dataset";
 import { nearestOf } from "@underchassis/source-text";
 import { writeWhole } from "../../packages/cli/src/files/writeWhole.ts";
 import { visible } from "../../packages/report/src/clean/visible.ts";
 import { format } from "../generate/format.ts";
 import { type Blank, blanksIn } from "./blanksIn.ts";
+import { exampleFiles } from "./exampleFiles.ts";
 import { idProblem } from "./idProblem.ts";
 import { KINDS, type KnownTemplate, type NewOptions, type RecordKind } from "./kinds.ts";
 import type { SchemaNode } from "./schemaNode.ts";
@@ -13,7 +15,7 @@ import { skeleton } from "./skeleton.ts";
 import { SOURCE_KINDS, withSource } from "./sourceRow.ts";
 import { takenIds, takenSources } from "./taken.ts";
 
-const NAMES = [...KINDS.map(({ name }) => name), "source"];
+const NAMES = [...KINDS.map(({ name }) => name), "example", "source"];
 const USAGE = `npm run new -- ${NAMES.join("|")} ID [--family F] [--title T] [--part-kind K] [--class C] [--source-kind K] [--detail D] [--template T]`;
 const TEXT = { type: "string" } as const;
 
@@ -50,15 +52,17 @@ const NEXT = [
   "npm run compare -- main            says which version is due, and whether a recorded job grades otherwise",
 ];
 
-const told = (path: string, blanks: readonly Blank[], open: readonly string[], first: readonly string[]): string =>
+const told = (path: string, blanks: readonly Blank[], open: readonly string[]): string =>
   [
     `wrote ${path}`,
     `${blanks.length} blanks to fill in:`,
     ...blanks.map(({ pointer, line, what }) => `  ${path}:${line}  ${pointer}  ${what}`),
     ...open,
-    ...[...first, ...NEXT].map((line, index) => `${index === 0 ? "then: " : "      "}${line}`),
     "",
   ].join("\n");
+
+const nextSteps = (steps: readonly string[]): string =>
+  steps.map((line, index) => `${index === 0 ? "then: " : "      "}${line}\n`).join("");
 
 function refuseTaken(root: string, path: string): void {
   if (lstatSync(join(root, path), { throwIfNoEntry: false }) !== undefined)
@@ -78,7 +82,7 @@ function newRecord(kind: RecordKind, id: string, options: NewOptions, root: stri
   mkdirSync(dirname(join(root, path)), { recursive: true });
   writeWhole(join(root, path), text);
   const open = kind.name === "job" && template === undefined ? [BIND_OPEN] : [];
-  return told(path, blanksIn(text), open, kind.next?.(id, options) ?? []);
+  return told(path, blanksIn(text), open) + nextSteps([...(kind.next?.(id, options) ?? []), ...NEXT]);
 }
 
 const BIND_OPEN = "  bind is empty: --template T lists the terminals of a stage template in it";
@@ -89,6 +93,28 @@ function knownTemplate(root: string, id: string): KnownTemplate {
   const near = nearestOf(id, stages.keys());
   if (file === undefined) throw new NewError(`there is no stage template "${id}"${near === undefined ? "" : `; the nearest is ${near}`}`);
   return JSON.parse(readFileSync(join(root, file), "utf8")) as KnownTemplate;
+}
+
+/** The worked example of a template: its two jobs and their record. */
+function newExample(id: string, root: string): string {
+  const template = knownTemplate(root, id) as unknown as StageTemplate;
+  const folder = `datasets/examples/${id}`;
+  refuseTaken(root, folder);
+  const schema = JSON.parse(readFileSync(join(root, "schemas/example.schema.json"), "utf8")) as SchemaNode;
+  const files = exampleFiles(template, schema).map(({ name, record }) => {
+    const path = `${folder}/${name}`;
+    return { path, text: format(JSON.stringify(record, null, 2), path) };
+  });
+  for (const { path, text } of files) {
+    mkdirSync(dirname(join(root, path)), { recursive: true });
+    writeWhole(join(root, path), text);
+  }
+  const blanks = files.map(({ path, text }) => told(path, blanksIn(text), []));
+  const steps = [
+    `npx underchassis grade ${folder}/nominal   shows what a job comes to: write it into expected.json`,
+    "npm run validate -- --electrical   holds the jobs to it",
+  ];
+  return blanks.join("") + nextSteps(steps);
 }
 
 function newSource(id: string, options: NewOptions, root: string): string {
@@ -120,6 +146,7 @@ function begin(args: readonly string[], root: string): string {
   if (name === undefined || id === undefined || positionals.length > 2) throw new NewError(`a kind and an id are needed: ${USAGE}`);
   if (!existsSync(join(root, "datasets/manifest.json"))) throw new NewError(`no datasets/manifest.json in ${root}`);
   if (name === "source") return newSource(id, values, root);
+  if (name === "example") return newExample(id, root);
   const kind = KINDS.find((candidate) => candidate.name === name);
   const near = nearestOf(name, NAMES);
   if (kind === undefined) throw new NewError(`there is no kind "${name}"${near === undefined ? "" : `; the nearest is ${near}`}: ${USAGE}`);

@@ -36,6 +36,8 @@ interface Attempt {
   content: string | Uint8Array;
   /** The rule that must speak first, by name. */
   rule: string;
+  /** Another that must speak too. */
+  also?: string;
   /** 1-based; absent where the file as a whole is refused. */
   line?: number;
   link?: boolean;
@@ -61,7 +63,8 @@ const ATTEMPTS: readonly Attempt[] = [
     what: "a prototype by escape",
     path: CAUTION,
     content: edited('"rank": 5', '"\\u005f_proto__": 1,\n  "rank": 5'),
-    rule: "name-forbidden",
+    rule: "character-escape",
+    also: "name-forbidden",
     line: 7,
   },
   {
@@ -232,6 +235,7 @@ describe("a hostile file", () => {
       rule: attempt.rule,
       severity: "error",
     });
+    if (attempt.also !== undefined) expect(own.map(({ rule }) => rule)).toContain(attempt.also);
     if (attempt.line !== undefined) expect(first?.line).toBe(attempt.line);
     expect(milliseconds).toBeLessThan(MOST_MILLISECONDS);
     // Its neighbour is looked at all the same, and nothing of the hostile text reaches a terminal unescaped.
