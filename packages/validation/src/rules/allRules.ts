@@ -40,6 +40,7 @@ import { expectedReading } from "./electrical/expected-reading.ts";
 import { jobGrade } from "./electrical/job-grade.ts";
 import { rectifierDirection } from "./electrical/rectifier-direction.ts";
 import { rectifierRating } from "./electrical/rectifier-rating.ts";
+import { requirementDecides } from "./electrical/requirement-decides.ts";
 import { requirementHolds } from "./electrical/requirement-holds.ts";
 import { resistorRating } from "./electrical/resistor-rating.ts";
 import { stageSimulates } from "./electrical/stage-simulates.ts";
@@ -136,6 +137,7 @@ export const allRules: readonly Rule[] = [
   jobGrade,
   rectifierDirection,
   rectifierRating,
+  requirementDecides,
   requirementHolds,
   resistorRating,
   stageSimulates,
