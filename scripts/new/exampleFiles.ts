@@ -72,7 +72,7 @@ function namedParts({ parts }: StageTemplate, given: Readonly<Record<string, obj
 }
 
 /** The expected figures that are read at a point, as readings without a value. */
-function readingsOf({ expected }: StageTemplate, pointOf: (name: string) => string): object[] {
+function readingsOf({ expected }: StageTemplate, pointOf: (name: string) => string, life: string | undefined): object[] {
   return expected.flatMap(({ at, to, quantity, condition }) =>
     at === undefined
       ? []
@@ -84,12 +84,13 @@ function readingsOf({ expected }: StageTemplate, pointOf: (name: string) => stri
             condition,
             value: `${FILL}what the meter shows, with its unit`,
             meter: "bench",
+            ...(life === undefined ? {} : { life }),
           },
         ],
   );
 }
 
-function jobOf(template: StageTemplate, title: string, description: string): object {
+function jobOf(template: StageTemplate, title: string, description: string, life?: string): object {
   const { stages: [stage] = [], parts, chassis, format, reference } = templateJob(template);
   const bind: Readonly<Record<string, string>> = stage?.bind ?? {};
   const pointOf = (name: string): string => bind[name] ?? `${stage?.id}:${name}`;
@@ -107,7 +108,7 @@ function jobOf(template: StageTemplate, title: string, description: string): obj
     ...(reference === undefined ? {} : { reference }),
     stages: [{ ...stage, parts: namedParts(template, (stage?.parts ?? {}) as Readonly<Record<string, object>>) }],
     parts: parts as NonNullable<Job["parts"]>,
-    readings: readingsOf(template, pointOf),
+    readings: readingsOf(template, pointOf, life),
   };
 }
 
@@ -120,7 +121,7 @@ function jobOf(template: StageTemplate, title: string, description: string): obj
 export function exampleFiles(template: StageTemplate, schema: SchemaNode): { name: string; record: object }[] {
   const { title } = template;
   return [
-    { name: "nominal/job.json", record: jobOf(template, title, `${FILL}what it is and in what state: nothing is wrong here`) },
+    { name: "nominal/job.json", record: jobOf(template, title, `${FILL}what it is and in what state: nothing is wrong here`, "restored") },
     {
       name: "fault/job.json",
       record: jobOf(template, `${title}, before the repair`, `${FILL}how the fault shows; one part or reading is changed below`),

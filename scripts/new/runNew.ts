@@ -98,6 +98,8 @@ function knownTemplate(root: string, id: string): KnownTemplate {
 /** The worked example of a template: its two jobs and their record. */
 function newExample(id: string, root: string): string {
   const template = knownTemplate(root, id) as unknown as StageTemplate;
+  const open = blanksIn(JSON.stringify(template)).length;
+  if (open > 0) throw new NewError(`the template "${id}" has ${open} blanks to be filled in first`);
   const folder = `datasets/examples/${id}`;
   refuseTaken(root, folder);
   const schema = JSON.parse(readFileSync(join(root, "schemas/example.schema.json"), "utf8")) as SchemaNode;
@@ -111,8 +113,8 @@ function newExample(id: string, root: string): string {
   }
   const blanks = files.map(({ path, text }) => told(path, blanksIn(text), []));
   const steps = [
-    `npx underchassis grade ${folder}/nominal   shows what a job comes to: write it into expected.json`,
-    "npm run validate -- --electrical   holds the jobs to it",
+    `npx underchassis grade ${folder}/nominal   shows what a job comes to`,
+    `npm run validate -- ${folder} --electrical   holds the jobs to expected.json, and names the checks and grades that they come to`,
   ];
   return blanks.join("") + nextSteps(steps);
 }
@@ -140,8 +142,18 @@ function begin(args: readonly string[], root: string): string {
   const { positionals, values } = parseArgs({
     args: [...args],
     allowPositionals: true,
-    options: { family: TEXT, title: TEXT, "part-kind": TEXT, class: TEXT, "source-kind": TEXT, detail: TEXT, template: TEXT },
+    options: {
+      help: { type: "boolean" },
+      family: TEXT,
+      title: TEXT,
+      "part-kind": TEXT,
+      class: TEXT,
+      "source-kind": TEXT,
+      detail: TEXT,
+      template: TEXT,
+    },
   });
+  if (values.help === true) return `${USAGE}\n`;
   const [name, id] = positionals;
   if (name === undefined || id === undefined || positionals.length > 2) throw new NewError(`a kind and an id are needed: ${USAGE}`);
   if (!existsSync(join(root, "datasets/manifest.json"))) throw new NewError(`no datasets/manifest.json in ${root}`);

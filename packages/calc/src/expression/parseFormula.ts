@@ -171,7 +171,11 @@ class Reader {
   #operator(node: Read, depth: number): Expression {
     const [first, second] = node.args ?? [];
     const operation = String(node.fn);
-    if (first === undefined || node.implicit === true) throw refused("multiplication needs its sign", node);
+    if (first === undefined || node.implicit === true)
+      throw refused(
+        isUnit(second) ? "units are not written: figures stand in SI units, 0.005 for 5 mA" : "multiplication needs its sign",
+        node,
+      );
     if (second === undefined) {
       if (operation === "unaryMinus") return { kind: "negative", of: this.#number(first, depth) };
       if (operation === "unaryPlus") return this.#number(first, depth);
@@ -228,6 +232,10 @@ class Reader {
     return finite({ kind: "call", function: name, values: args.map((argument) => this.#number(argument, depth)) }, node);
   }
 }
+
+/** A name that is a unit, perhaps with a prefix, behind a figure. */
+const isUnit = (node: Read | undefined): boolean =>
+  node?.type === "SymbolNode" && /^[pnumkM]?(?:V|A|W|S|F|H|Hz|J|s|ohms?)$/.test(node.name ?? "");
 
 /** What every object of the language underneath has by birth is no name of ours: `constructor`, `toString`. */
 const isName = (name: string): boolean => /^[a-z][A-Za-z0-9]*$/.test(name) && !(name in Object.prototype);

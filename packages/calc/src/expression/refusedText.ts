@@ -7,6 +7,8 @@ const REFUSED: readonly (readonly [RegExp, string])[] = [
   [/\?\./, "only role.property can be read"],
   [/&&/, "that both hold is written with the word and"],
   [/\|\|/, "that one of two holds is written with the word or"],
+  [/=</, "that one is at most the other is written <="],
+  [/=>/, "that one is at least the other is written >="],
   [/\b0[xXbBoO]/, "numbers are written in decimal"],
 ];
 

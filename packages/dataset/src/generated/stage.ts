@@ -262,7 +262,7 @@ export interface StagePart {
      */
     always?: boolean;
     /**
-     * Share of the marked value beyond which it is changed.
+     * Share of the marked value beyond which it is changed; a wider tolerance of its marking counts instead.
      */
     driftLimit?: number;
     /**

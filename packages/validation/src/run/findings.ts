@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../model/diagnostic.ts";
+import { blankFilled } from "../rules/bytes/blank-filled.ts";
 import { compareRanked, type Ranked } from "./report.ts";
 
 /** Most findings that are kept; a thousand files with the same fault say no more than a hundred. */
@@ -26,6 +27,10 @@ export class Findings {
   }
 
   sorted(): Diagnostic[] {
-    return this.#ranked.toSorted(compareRanked).map(({ diagnostic }) => diagnostic);
+    // A blank is all that is wrong where it stands, whatever else its words break.
+    const placeOf = ({ file, line }: Diagnostic): string => `${file}:${line}`;
+    const all = this.#ranked.toSorted(compareRanked).map(({ diagnostic }) => diagnostic);
+    const blanks = new Set(all.filter(({ code }) => code === blankFilled.code).map(placeOf));
+    return all.filter((one) => one.code === blankFilled.code || !blanks.has(placeOf(one)));
   }
 }

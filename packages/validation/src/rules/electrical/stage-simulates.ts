@@ -20,10 +20,14 @@ export const stageSimulates: ElectricalRule = {
   check: ({ file, template, variants }) =>
     once(
       variants.flatMap(({ optional, built }): Complaint[] => {
-        const how = optional ? "with its optional parts" : "without its optional parts";
+        const how = optional
+          ? "with its optional parts, "
+          : template.parts.some((part) => part.optional)
+            ? "without its optional parts, "
+            : "";
         if (!built.ok)
           return built.diagnostics.map(({ message, received, help }) => ({
-            at: placeOf(template, namedIn(received)),
+            at: (namedIn(received).length === 0 ? surroundIn(template, message) : undefined) ?? placeOf(template, namedIn(received)),
             message,
             ...(received === undefined ? {} : { received }),
             ...(help === undefined ? {} : { help }),
@@ -40,7 +44,7 @@ export const stageSimulates: ElectricalRule = {
                   at: placeOf(template, solved.points),
                   message: solved.message,
                   received: solved.parts.join(", "),
-                  help: `${how}, in ${id}`,
+                  help: `${how}in ${id}`,
                   rank: -1,
                 },
               ];
@@ -91,6 +95,12 @@ const TURNED = "look at the order of a rectifier's pins or points: the anode lie
 /** The points that a fault of the circuit names: "points: a, stage:b; parts: ...". */
 function namedIn(received = ""): string[] {
   return /^points: ([^;]*)/.exec(received)?.[1]?.split(", ") ?? [];
+}
+
+/** The part of the surroundings that a message names ("resistor 2"): the simulation calls them by kind and place in the list. */
+function surroundIn({ typical }: StageTemplate, message: string): Target | undefined {
+  const index = typical?.parts?.findIndex(({ kind }, k) => new RegExp(`\\b${kind} ${k + 1}\\b`).test(message)) ?? -1;
+  return index < 0 ? undefined : { path: ["typical", "parts", index] };
 }
 
 /** Where to look first: at the point that hangs in the air, else at the list of parts. Inner points bear the name of their stage. */
