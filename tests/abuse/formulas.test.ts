@@ -36,7 +36,7 @@ const ESCAPES: Readonly<Record<string, readonly string[]>> = {
     'constructor.constructor("return process")(\u00bb)',
   ],
   // An arrow stops the parser at the character that it cannot take, the second one.
-  "function definition": ["\u00bbf(x) = x", "\u00bbvolts(x) = 3", "\u00bbf(x, y) = x + y", "a =\u00bb> b", "a -\u00bb> b"],
+  "function definition": ["\u00bbf(x) = x", "\u00bbvolts(x) = 3", "\u00bbf(x, y) = x + y", "a \u00bb=> b", "a -\u00bb> b"],
   "functions of the parser underneath": [
     '1 + \u00bbimport("fs")',
     '1 + \u00bbcreateUnit("knot")',

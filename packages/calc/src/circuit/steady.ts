@@ -281,7 +281,7 @@ function refuseUnfedLoads(network: Network, options: SteadyOptions, ignoreSines:
     if (unloaded <= 1e-6 || Math.min(mean, min) > -1e-3 * unloaded) continue;
     throw new CircuitError(
       "no-convergence",
-      `the network cannot feed the load ${id} with ${load.amps} A: its voltage would have to reverse to ${Math.min(mean, min).toPrecision(3)} V`,
+      `the network cannot feed ${id} with ${load.amps} A: its voltage would have to reverse to ${Math.min(mean, min).toPrecision(3)} V`,
       load.nodes,
       [id],
     );

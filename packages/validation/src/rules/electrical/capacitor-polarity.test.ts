@@ -16,6 +16,20 @@ testRule(
         ],
         options: { electrical: true },
       },
+      {
+        name: "a rectifier turned, and with it all that it charges",
+        file: AT.stage,
+        change: [
+          ['"role": "rectifier"', '"role": «"rectifier"»'],
+          ['"between": ["hv", "input"]', '"between": ["input", "hv"]'],
+          [
+            '{ "kind": "load", "between": ["b-plus", "return"], "value": "20 mA" }',
+            '{ "kind": "resistor", "between": ["b-plus", "return"], "value": "10 kohm" }',
+          ],
+        ],
+        says: "the rectifier probably does",
+        options: { electrical: true },
+      },
     ],
     passes: [
       {

@@ -22,7 +22,11 @@ export const expectedWindow: RecordRule = {
       return ((record.value as RuleOfThumb).figures ?? []).flatMap(({ low, high }, index) =>
         ordered(low, high, ["figures", index, "high"], "the window is upside down"),
       );
-    return (record.value as StageTemplate).expected.flatMap(({ low, high, formula }, index): Complaint[] => {
+    const { expected, parts } = record.value as StageTemplate;
+    const substitutes = parts.flatMap(({ substitute }, index) =>
+      ordered(substitute?.lowest, substitute?.highest, ["parts", index, "substitute", "highest"], "the largest substitute is the smallest"),
+    );
+    const figures = expected.flatMap(({ low, high, formula }, index): Complaint[] => {
       if (low === undefined && high === undefined && formula === undefined)
         return [
           {
@@ -33,6 +37,7 @@ export const expectedWindow: RecordRule = {
         ];
       return ordered(low, high, ["expected", index, "high"], "the window is upside down");
     });
+    return [...substitutes, ...figures];
   },
 };
 

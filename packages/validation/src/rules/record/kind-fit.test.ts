@@ -10,6 +10,11 @@ testRule(kindFit, {
       change: [['"typical": "1 kohm 2 W"', '"typical": "1 kohm 2 W",\n      «"polarised"»: true']],
     },
     {
+      name: "a resistor whose capacitance is to be measured",
+      file: AT.stage,
+      change: [['"typical": "1 kohm 2 W"', '"typical": "1 kohm 2 W",\n      "measure": [«"capacitance"»]']],
+    },
+    {
       name: "a resistor without a value",
       file: AT.stage,
       change: [

@@ -18,6 +18,14 @@ const NEEDS: Readonly<Record<string, readonly string[]>> = {
   tube: ["pins", "type"],
   "regulator-tube": ["type"],
 };
+/** What a meter can show of some kinds of parts only. */
+const MEASURED_ON: Readonly<Record<string, readonly string[]>> = {
+  capacitance: ["capacitor"],
+  esr: ["capacitor"],
+  inductance: ["inductor", "transformer"],
+  dcr: ["inductor", "transformer"],
+  emission: ["tube", "rectifier", "regulator-tube"],
+};
 const LIMITED = Object.keys(ONLY);
 const VALUED = ["resistor", "potentiometer", "capacitor", "inductor", "fuse", "breaker", "thermistor", "load", "battery"];
 
@@ -59,9 +67,23 @@ export const kindFit: RecordRule = {
         ...missing,
         ...(nameless ? [lacks(index, part.kind, "type")] : []),
         ...(ends ? [lacks(index, part.kind, "between")] : []),
+        ...(part.measure ?? []).flatMap((what, at): Complaint[] =>
+          isMeasured(what, part.kind)
+            ? []
+            : [
+                {
+                  at: { path: ["parts", index, "measure", at] },
+                  message: `a ${part.kind} has no ${what} to measure`,
+                  received: what,
+                  expected: `it on ${oneOf(MEASURED_ON[what] ?? [])}`,
+                },
+              ],
+        ),
       ];
     }),
 };
+
+const isMeasured = (what: string, kind: string): boolean => MEASURED_ON[what]?.includes(kind) !== false;
 
 /** Whether nothing is to be said of a part, as of most. */
 function fits(part: StageTemplate["parts"][number], having: Readonly<Record<string, unknown>>): boolean {
@@ -69,6 +91,7 @@ function fits(part: StageTemplate["parts"][number], having: Readonly<Record<stri
   for (const property of LIMITED) if (having[property] !== undefined && ONLY[property]?.includes(kind) !== true) return false;
   if (NEEDS[kind]?.some((property) => having[property] === undefined) === true) return false;
   if (part.typical === undefined && (VALUED.includes(kind) || (kind === "rectifier" && part.type === undefined))) return false;
+  if (part.measure !== undefined) for (const what of part.measure) if (!isMeasured(what, kind)) return false;
   return part.between !== undefined || part.pins !== undefined || part.windings !== undefined;
 }
 

@@ -5,6 +5,11 @@ import { pointKnown } from "./point-known.ts";
 testRule(pointKnown, {
   fires: [
     { name: "a misspelt end", file: AT.stage, change: [['"between": ["hv", "input"]', '"between": ["hv", «"inptu"»]']], nearest: "input" },
+    {
+      name: "an unused terminal",
+      file: AT.stage,
+      change: [['"terminals": [', '"terminals": [{ "id": «"spare"», "meaning": "Nothing." },']],
+    },
     { name: "an unused point", file: AT.stage, change: [['"points": {', '"points": { «"spare"»: "Nothing.",']] },
   ],
   passes: [

@@ -10,7 +10,7 @@ export const pointKnown: RecordRule = {
   name: "point-known",
   scope: "record",
   severity: "error",
-  title: "Every end of a part, pin and winding is a terminal or inner point, and every inner point has a part",
+  title: "Every end of a part, pin and winding is a terminal or inner point, and every one of these has a part",
   why: "A misspelt point is a new one that nothing else touches: the part hangs in the air.",
   bad: '"between": ["inptu", "return"]',
   good: '"between": ["input", "return"]',
@@ -35,6 +35,18 @@ export const pointKnown: RecordRule = {
               },
             ],
       ),
+      ...template.terminals.flatMap(({ id }, index): Complaint[] =>
+        used.some((end) => end.name === id) || surrounded.has(id)
+          ? []
+          : [
+              {
+                at: { path: ["terminals", index, "id"] },
+                message: `no part touches the terminal "${id}"`,
+                received: id,
+                expected: "a part that lies at it, or no such terminal",
+              },
+            ],
+      ),
       ...Object.keys(template.points ?? {}).flatMap((name): Complaint[] =>
         used.some((end) => end.name === name) || surrounded.has(name)
           ? []
@@ -52,7 +64,7 @@ export const pointKnown: RecordRule = {
 };
 
 /** Whether all points used are there, and all that are there used: most templates are, and need no list of places. */
-function isSound({ parts, expected, points: inner, typical }: StageTemplate, points: ReadonlySet<string>): boolean {
+function isSound({ parts, expected, terminals, points: inner, typical }: StageTemplate, points: ReadonlySet<string>): boolean {
   const used = new Set<string>();
   for (const { between, pins, windings } of parts) {
     if (between !== undefined) for (const name of between) used.add(name);
@@ -65,6 +77,8 @@ function isSound({ parts, expected, points: inner, typical }: StageTemplate, poi
   }
   for (const name of used) if (!points.has(name)) return false;
   const surrounded = typical?.parts ?? [];
-  for (const name in inner) if (!used.has(name) && !surrounded.some(({ between }) => between.includes(name))) return false;
+  const isTouched = (name: string): boolean => used.has(name) || surrounded.some(({ between }) => between.includes(name));
+  for (const name in inner) if (!isTouched(name)) return false;
+  for (const { id } of terminals) if (!isTouched(id)) return false;
   return true;
 }

@@ -26,6 +26,16 @@ testRule(tubeLimits, {
       change: [limits('"cathodeAmps": 0.011'), typical('"plateVolts": 250, "plateAmps": «0.01», "screenAmps": 0.002')],
     },
     {
+      name: "a grid that lost its minus",
+      file: AT.tube,
+      change: [typical('"plateVolts": 250, "gridVolts": «12.5», "plateAmps": 0.01')],
+    },
+    {
+      name: "a plate resistance in kilohms",
+      file: AT.tube,
+      change: [typical('"plateVolts": 250, "plateAmps": 0.001, "mu": «100», "plateOhms": 62.5, "siemens": 0.0016')],
+    },
+    {
       name: "a direct current above its peak",
       file: AT.tube,
       change: [limits('"peakAmps": 0.06'), ['"dcAmps": 0.07', '"dcAmps": «0.07»']],
@@ -44,6 +54,11 @@ testRule(tubeLimits, {
         limits('"plateWatts": 2'),
         ['"typical": []', '"typical": [{ "service": "class C", "plateVolts": 250, "plateAmps": 0.01, "source": "from-memory" }]'],
       ],
+    },
+    {
+      name: "figures of a sheet, rounded each",
+      file: AT.tube,
+      change: [typical('"plateVolts": 250, "gridVolts": -2, "plateAmps": 0.0012, "mu": 100, "plateOhms": 66000, "siemens": 0.0016')],
     },
     { name: "a drop at the peak", file: AT.tube, change: [limits('"peakAmps": 0.21'), typical('"dropVolts": 22, "dropAmps": 0.21')] },
   ],

@@ -10,6 +10,11 @@ const DROP_MARGIN = 1.5;
 /** Twice what the largest filament of the dataset takes. */
 const MOST_HEATER_WATTS = 150;
 
+/** mu = gm rp at one point (van der Bijl); sheets round each, the worst of the dataset's by a tenth. */
+const MU_RATIO = 1.3;
+/** Both ways to feed a heater take the same power, but for the rounding of the sheet. */
+const HEATER_RATIO = 1.03;
+
 /** A tube's published operation keeps its limits. */
 export const tubeLimits: RecordRule = {
   code: "UC-425",
@@ -46,6 +51,8 @@ export const tubeLimits: RecordRule = {
               help: "a rectifier conducts for a part of the time: its peaks are several times the direct current",
             },
           ]),
+      ...heaterFaults(heater),
+      ...typical.flatMap(pointFaults),
       // The other units of a bulb have limits of their own, which the record does not hold; ICAS points stand beside CCS limits.
       ...typical.flatMap((point, index) =>
         /ICAS/.test(point.service) || (point.unit ?? 1) > 1 ? [] : faultsAt(point, index, limits, units),
@@ -53,6 +60,46 @@ export const tubeLimits: RecordRule = {
     ];
   },
 };
+
+function heaterFaults({ volts, amps, parallel }: TubeRecord["heater"]): Complaint[] {
+  if (parallel === undefined) return [];
+  const [series, beside] = [volts * amps, parallel.volts * parallel.amps];
+  return Math.max(series / beside, beside / series) <= HEATER_RATIO
+    ? []
+    : [
+        {
+          at: { path: ["heater", "amps"] },
+          message: "the heater takes another power in series than in parallel",
+          received: `${volts} V, ${amps} A: ${shown(series)} W`,
+          expected: `${shown(beside)} W, as with ${parallel.volts} V, ${parallel.amps} A`,
+        },
+      ];
+}
+
+/** What a published point contradicts by itself. */
+function pointFaults({ gridVolts, mu, plateOhms, siemens }: Point, index: number): Complaint[] {
+  const wrong: Complaint[] = [];
+  if (gridVolts !== undefined && gridVolts > 0)
+    wrong.push({
+      at: { path: ["typical", index, "gridVolts"] },
+      message: "a grid that is positive without drive",
+      received: `${gridVolts} V`,
+      expected: `zero or less: -${gridVolts}`,
+      rank: -0.5,
+    });
+  if (mu !== undefined && plateOhms !== undefined && siemens !== undefined) {
+    const ratio = mu / (plateOhms * siemens);
+    if (ratio > MU_RATIO || ratio < 1 / MU_RATIO)
+      wrong.push({
+        at: { path: ["typical", index, "mu"] },
+        message: "mu is not the product of plate resistance and transconductance",
+        received: `${mu}, and ${plateOhms} ohm * ${siemens} S = ${shown(plateOhms * siemens)}`,
+        expected: "all three in SI units: 62.5 kohm is 62500, 1600 umho is 0.0016",
+        rank: -0.5,
+      });
+  }
+  return wrong;
+}
 
 function faultsAt(point: Point, index: number, limits: TubeRecord["limits"], units: TubeRecord["units"]): Complaint[] {
   const { plateVolts = 0, screenVolts = 0, plateAmps = 0, screenAmps = 0, dropAmps, service } = point;

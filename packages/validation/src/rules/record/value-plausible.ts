@@ -12,7 +12,7 @@ interface Range {
 
 /** What parts of the trade's equipment have, ten times either way. common-practice. */
 const RANGES: Readonly<Partial<Record<MarkedKind, Range>>> = {
-  resistor: { least: 1e-3, most: 1e9, words: "0.001 ohm to 1000 Mohm" },
+  resistor: { least: 5e-3, most: 1e9, words: "0.005 ohm to 1000 Mohm; a small m is a thousandth" },
   capacitor: { least: 1e-13, most: 0.01, words: "0.1 pF to 10000 uF" },
   inductor: { least: 1e-9, most: 1000, words: "0.001 uH to 1000 H" },
 };
