@@ -58,6 +58,7 @@ import { tableColumns } from "./file/table-columns.ts";
 import { tableDescribed } from "./file/table-described.ts";
 import { tableKey } from "./file/table-key.ts";
 import { tableOrder } from "./file/table-order.ts";
+import { tablePairs } from "./file/table-pairs.ts";
 import { tubeFirstName } from "./file/tube-first-name.ts";
 import { choiceKnown } from "./record/choice-known.ts";
 import { conditionKnown } from "./record/condition-known.ts";
@@ -155,6 +156,7 @@ export const allRules: readonly Rule[] = [
   tableDescribed,
   tableKey,
   tableOrder,
+  tablePairs,
   tubeFirstName,
   choiceKnown,
   conditionKnown,
