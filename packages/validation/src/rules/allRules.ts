@@ -82,6 +82,7 @@ import { plainText } from "./record/plain-text.ts";
 import { pointKnown } from "./record/point-known.ts";
 import { propertyKnown } from "./record/property-known.ts";
 import { propertyPresent } from "./record/property-present.ts";
+import { recordFolder } from "./record/record-folder.ts";
 import { schemaLink } from "./record/schema-link.ts";
 import { sentenceLength } from "./record/sentence-length.ts";
 import { settingUnit } from "./record/setting-unit.ts";
@@ -180,6 +181,7 @@ export const allRules: readonly Rule[] = [
   pointKnown,
   propertyKnown,
   propertyPresent,
+  recordFolder,
   schemaLink,
   sentenceLength,
   settingUnit,

@@ -27,7 +27,7 @@ export const jobGrade: ElectricalRule = {
           message: "the clearance is not the stored report's",
           received: clearance.level,
           expected: String(level),
-          help: "npm run golden stores reports anew",
+          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
         });
       const keys = (list: readonly unknown[]) =>
         new Set(
@@ -40,13 +40,13 @@ export const jobGrade: ElectricalRule = {
         complaints.push({
           message: `${gone.length} recorded findings are gone`,
           received: gone.slice(0, 5).join("; "),
-          help: "npm run golden stores reports anew",
+          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
         });
       if (fresh.length > 0)
         complaints.push({
           message: `${fresh.length} findings are new`,
           received: fresh.slice(0, 5).join("; "),
-          help: "npm run golden stores reports anew",
+          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
         });
       return complaints;
     }
