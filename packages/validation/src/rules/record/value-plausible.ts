@@ -1,4 +1,6 @@
 import type { MarkedKind } from "@underchassis/calc";
+import type { StageTemplate } from "@underchassis/dataset";
+import type { Path } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
 import { gather, nothing } from "../../shared/gather.ts";
 import { factsOf, writtenValues } from "../../shared/writtenValues.ts";
@@ -17,13 +19,16 @@ const RANGES: Readonly<Partial<Record<MarkedKind, Range>>> = {
   inductor: { least: 1e-9, most: 1000, words: "0.001 uH to 1000 H" },
 };
 
+/** Larger ones are electrolytics, where nothing else is said; paper in oil comes as large. common-practice. */
+const LEAST_ELECTROLYTIC = 4e-6;
+
 /** A typical value is one that such a part can have. */
 export const valuePlausible: RecordRule = {
   code: "UC-430",
   name: "value-plausible",
   scope: "record",
   severity: "error",
-  title: "A typical value is of a size that such parts have, and a capacitor's says its voltage",
+  title: "A typical value is of a size that such parts have; a capacitor's says its voltage, and an electrolytic its positive side",
   why: "A prefix that is left out makes ten microfarads ten farads, and the simulation takes it; a rating that is left out is never held.",
   bad: '"kind": "capacitor", "typical": "10 F 450 V"',
   good: '"kind": "capacitor", "typical": "10 uF 450 V"',
@@ -40,6 +45,21 @@ export const valuePlausible: RecordRule = {
         return [
           { at: { path }, message: "a capacitor without its voltage", received: text, expected: "the rated voltage too: 10 uF 450 V" },
         ];
+      if (marked.value >= LEAST_ELECTROLYTIC && "marking" in as && as.marking === "capacitor" && isUnsaid(record.value, path, text))
+        return [
+          {
+            at: { path },
+            message: "a capacitor as large as an electrolytic, which has no positive side",
+            received: text,
+            expected: '"polarised": true, or what it is made of: 16 uF 700 V oil',
+          },
+        ];
       return nothing();
     }),
 };
+
+/** Whether nothing says of a part that it is polarised, or why it is not. */
+function isUnsaid(value: unknown, [list, index]: Path, text: string): boolean {
+  const part = list === "parts" ? (value as StageTemplate).parts[index as number] : undefined;
+  return part !== undefined && part.polarised === undefined && !/film|oil|paper|polar/i.test(text);
+}
