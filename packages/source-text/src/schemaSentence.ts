@@ -158,12 +158,24 @@ function expectedOf(schema: Readonly<Record<string, unknown>>): { expected?: str
   return "const" in schema ? { expected: String(schema.const) } : {};
 }
 
+const PREFIXED = [
+  [1e-3, "thousandths"],
+  [1e-6, "millionths"],
+] as const;
+
 /** Largest number that a share may be; what may be larger counts something else. */
 const LARGEST_SHARE = 5;
 
-/** Percent where a share is asked for. */
-function shareHelp(data: unknown, { minimum, maximum }: Readonly<Record<string, unknown>>): { help?: string; nearest?: string } {
+/** Percent where a share is asked for, thousandths or millionths where a unit is. */
+function shareHelp(data: unknown, schema: Readonly<Record<string, unknown>>): { help?: string; nearest?: string } {
+  const { minimum, maximum } = schema;
   if (typeof data !== "number" || typeof maximum !== "number" || maximum > LARGEST_SHARE || data <= maximum) return {};
+  if (wordsOf(schema).length > 0) {
+    const [words, value] = PREFIXED.map(([scale, name]) => [name, Number((data * scale).toPrecision(12))] as const).find(
+      ([, scaled]) => scaled <= maximum && scaled >= Number(minimum ?? 0),
+    ) ?? [undefined, undefined];
+    return words === undefined ? {} : { help: `without a prefix: ${data} ${words} are ${value}`, nearest: String(value) };
+  }
   const share = Number((data / 100).toPrecision(12));
   return share <= maximum && share >= Number(minimum ?? 0)
     ? { help: `a share, no percentage: ${data} % is ${share}`, nearest: String(share) }

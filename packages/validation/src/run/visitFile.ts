@@ -104,6 +104,7 @@ export function visitFile(file: RawFile, rules: ScopedRules, collector: Collecto
   ): number {
     try {
       const complaints = rule.check(subject);
+      if (complaints.length === 0) return 0;
       for (const complaint of complaints) findings.add(reporter.diagnostic(rule, complaint));
       return complaints.length;
     } catch (error) {

@@ -1,6 +1,7 @@
 import type { RuleOfThumb, StageTemplate } from "@underchassis/dataset";
 import type { Path } from "@underchassis/source-text";
 import type { Complaint, RecordRule } from "../../model/rule.ts";
+import { gather, nothing } from "../../shared/gather.ts";
 
 /** Windows open upwards. */
 export const expectedWindow: RecordRule = {
@@ -23,10 +24,18 @@ export const expectedWindow: RecordRule = {
         ordered(low, high, ["figures", index, "high"], "the window is upside down"),
       );
     const { expected, parts } = record.value as StageTemplate;
-    const substitutes = parts.flatMap(({ substitute }, index) =>
-      ordered(substitute?.lowest, substitute?.highest, ["parts", index, "substitute", "highest"], "the largest substitute is the smallest"),
+    const substitutes = gather(parts, ({ substitute }, index) =>
+      substitute?.lowest === undefined
+        ? nothing()
+        : ordered(
+            substitute.lowest,
+            substitute.highest,
+            ["parts", index, "substitute", "highest"],
+            "the largest substitute is the smallest",
+          ),
     );
-    const figures = expected.flatMap(({ low, high, formula }, index): Complaint[] => {
+    const figures = gather(expected, ({ low, high, formula }, index): readonly Complaint[] => {
+      if (low !== undefined && high !== undefined && low < high) return nothing();
       if (low === undefined && high === undefined && formula === undefined)
         return [
           {
@@ -37,7 +46,7 @@ export const expectedWindow: RecordRule = {
         ];
       return ordered(low, high, ["expected", index, "high"], "the window is upside down");
     });
-    return [...substitutes, ...figures];
+    return substitutes.length === 0 ? figures : [...substitutes, ...figures];
   },
 };
 

@@ -4,6 +4,9 @@ import { eachMatch } from "../../shared/eachMatch.ts";
 // Proper names of standards and of parts classes ("safety capacitor") describe; a promise is what is barred.
 const PROMISE =
   /\b(?:safe|safely|unsafe|harmless|(?:risk|danger|hazard)[- ]free|foolproof|no (?:danger|risk|hazard)|not dangerous|cannot (?:hurt|harm))\b/gi;
+/** What some word of every promise holds: looked for first, since it is found sooner than where words begin. */
+const STEMS = /safe|harmless|[- ]free|foolproof|no (?:danger|risk|hazard)|not dangerous|cannot (?:hurt|harm)/i;
+
 /** No equipment is called safe. */
 export const wordingPromise: RecordRule = {
   code: "UC-412",
@@ -23,6 +26,6 @@ export const wordingPromise: RecordRule = {
         received: word,
         expected: "what was measured, or what to do first",
       }),
-      (text) => text.search(PROMISE) >= 0,
+      (text) => STEMS.test(text),
     ),
 };
