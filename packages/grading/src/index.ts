@@ -4,7 +4,7 @@ export { stageValues } from "./checks/shared/stageValues.ts";
 export { poweredConditions, type Stress, stresses } from "./checks/shared/stress.ts";
 export { type TubeWork, workOf } from "./checks/shared/tubes.ts";
 export { type CircuitSheet, circuitSheet } from "./circuit/circuitSheet.ts";
-export { templateJob } from "./circuit/templateJob.ts";
+export { surroundName, templateJob } from "./circuit/templateJob.ts";
 export { buildModel, type GradeResult, gradeJob } from "./grade/gradeJob.ts";
 export { jobProblems } from "./grade/jobProblems.ts";
 export type { JobFiles } from "./job/loadedJob.ts";

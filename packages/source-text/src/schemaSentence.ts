@@ -134,7 +134,7 @@ export function schemaSentence(error: SchemaError, where: string, words: SchemaW
         message: `${where} is out of range`,
         received,
         expected: [`${String(schema.minimum)} to ${String(schema.maximum)}`, ...wordsOf(schema)].join(", "),
-        ...shareHelp(data, schema),
+        ...countHelp(data, schema),
       };
     default:
       return { code: "shape-wrong", message: `${where} ${error.message ?? `does not fit the ${words.noun} format`}`, received };
@@ -158,28 +158,26 @@ function expectedOf(schema: Readonly<Record<string, unknown>>): { expected?: str
   return "const" in schema ? { expected: String(schema.const) } : {};
 }
 
-const PREFIXED = [
-  [1e-3, "thousandths"],
-  [1e-6, "millionths"],
-] as const;
+/** What a number that is too large may be counted in, and how that is said. */
+type Count = readonly [scale: number, words: (written: number, meant: number) => string];
+const PERCENT: readonly Count[] = [[1e-2, (written, meant) => `a share, no percentage: ${written} % is ${meant}`]];
+const PREFIXED: readonly Count[] = [
+  [1e-3, (written, meant) => `without a prefix: ${written} thousandths are ${meant}`],
+  [1e-6, (written, meant) => `without a prefix: ${written} millionths are ${meant}`],
+];
 
 /** Largest number that a share may be; what may be larger counts something else. */
 const LARGEST_SHARE = 5;
 
 /** Percent where a share is asked for, thousandths or millionths where a unit is. */
-function shareHelp(data: unknown, schema: Readonly<Record<string, unknown>>): { help?: string; nearest?: string } {
+function countHelp(data: unknown, schema: Readonly<Record<string, unknown>>): { help?: string; nearest?: string } {
   const { minimum, maximum } = schema;
   if (typeof data !== "number" || typeof maximum !== "number" || maximum > LARGEST_SHARE || data <= maximum) return {};
-  if (wordsOf(schema).length > 0) {
-    const [words, value] = PREFIXED.map(([scale, name]) => [name, Number((data * scale).toPrecision(12))] as const).find(
-      ([, scaled]) => scaled <= maximum && scaled >= Number(minimum ?? 0),
-    ) ?? [undefined, undefined];
-    return words === undefined ? {} : { help: `without a prefix: ${data} ${words} are ${value}`, nearest: String(value) };
+  for (const [scale, words] of wordsOf(schema).length > 0 ? PREFIXED : PERCENT) {
+    const meant = Number((data * scale).toPrecision(12));
+    if (meant <= maximum && meant >= Number(minimum ?? 0)) return { help: words(data, meant), nearest: String(meant) };
   }
-  const share = Number((data / 100).toPrecision(12));
-  return share <= maximum && share >= Number(minimum ?? 0)
-    ? { help: `a share, no percentage: ${data} % is ${share}`, nearest: String(share) }
-    : {};
+  return {};
 }
 
 function nearestChoice(data: unknown, choices: readonly string[], words: SchemaWords): string | undefined {

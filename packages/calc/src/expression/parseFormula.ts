@@ -13,6 +13,7 @@ import {
 } from "./formula.ts";
 import { placeInFormula } from "./placeInFormula.ts";
 import { refusedText } from "./refusedText.ts";
+import { UNIT_SYMBOLS } from "./unitOf.ts";
 
 /** Longer formulas than this are refused; the schema of stage templates allows 300. */
 const LONGEST = 1000;
@@ -233,9 +234,9 @@ class Reader {
   }
 }
 
-/** A name that is a unit, perhaps with a prefix, behind a figure. */
-const isUnit = (node: Read | undefined): boolean =>
-  node?.type === "SymbolNode" && /^[pnumkM]?(?:V|A|W|S|F|H|Hz|J|s|ohms?)$/.test(node.name ?? "");
+/** A unit, perhaps with a prefix. */
+const UNIT = new RegExp(`^[pnumkM]?(?:${UNIT_SYMBOLS.join("|")}|ohms)$`);
+const isUnit = (node: Read | undefined): boolean => node?.type === "SymbolNode" && UNIT.test(node.name ?? "");
 
 /** What every object of the language underneath has by birth is no name of ours: `constructor`, `toString`. */
 const isName = (name: string): boolean => /^[a-z][A-Za-z0-9]*$/.test(name) && !(name in Object.prototype);

@@ -22,6 +22,9 @@ const SYMBOLS: Readonly<Record<string, Exponents>> = {
   J: [1, 1, 1],
 };
 
+/** Symbols of the units that formulas reckon with. */
+export const UNIT_SYMBOLS: readonly string[] = Object.keys(SYMBOLS);
+
 /** Endings of property names and the unit that they say. */
 const ENDINGS: readonly (readonly [RegExp, Exponents])[] = [
   [/volts$/i, SYMBOLS.V!],

@@ -37,11 +37,14 @@ export function templateJob(template: StageTemplate, optional = false): Job {
   };
 }
 
+/** What a template's job calls a part of the surroundings. @param index its place in `typical.parts` */
+export const surroundName = ({ kind }: Surround, index: number): string => `${kind} ${index + 1}`;
+
 function surround(part: Surround, index: number, pointOf: (name: string) => string): JobPart[] {
   if (part.kind === "ac-source") return [];
   return [
     {
-      name: `${part.kind} ${index + 1}`,
+      name: surroundName(part, index),
       kind: part.kind,
       between: [pointOf(part.between[0]), pointOf(part.between[1])],
       marked: part.value,

@@ -2,6 +2,9 @@ import type { ReportFinding } from "@underchassis/dataset";
 import { isRecord, listOf, oneOf, type Path, recordOf } from "@underchassis/source-text";
 import type { Complaint, ElectricalRule } from "../../model/rule.ts";
 
+const STORE_ANEW = "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it";
+const RECORD_HERE = "mend what changed the grade, or, where the new one is right, record it here";
+
 /** Jobs grade as they are recorded to. */
 export const jobGrade: ElectricalRule = {
   code: "UC-712",
@@ -27,7 +30,7 @@ export const jobGrade: ElectricalRule = {
           message: "the clearance is not the stored report's",
           received: clearance.level,
           expected: String(level),
-          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
+          help: STORE_ANEW,
         });
       const keys = (list: readonly unknown[]) =>
         new Set(
@@ -40,13 +43,13 @@ export const jobGrade: ElectricalRule = {
         complaints.push({
           message: `${gone.length} recorded findings are gone`,
           received: gone.slice(0, 5).join("; "),
-          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
+          help: STORE_ANEW,
         });
       if (fresh.length > 0)
         complaints.push({
           message: `${fresh.length} findings are new`,
           received: fresh.slice(0, 5).join("; "),
-          help: "look first at what was changed, a figure or a part; where the new grade is meant, npm run golden stores it",
+          help: STORE_ANEW,
         });
       return complaints;
     }
@@ -61,7 +64,7 @@ export const jobGrade: ElectricalRule = {
           message: `${what} of ${file} is not the one recorded`,
           received: `the job comes to ${now}`,
           expected: then,
-          help: "mend what changed the grade, or, where the new one is right, record it here",
+          help: RECORD_HERE,
         });
     };
     compare("the clearance", "clearance", clearance.level);
@@ -84,7 +87,7 @@ export const jobGrade: ElectricalRule = {
           message: `${file} does not come to the finding that it is about`,
           received: `the job comes to ${oneOf(made(findings, find))}`,
           expected: `${String(find.severity)} ${String(find.check)} on ${String(find.part)}`,
-          help: "mend what changed the grade, or, where the new one is right, record it here",
+          help: RECORD_HERE,
         });
     }
     return complaints;

@@ -19,10 +19,11 @@ export const requirementDecides: ElectricalRule = {
       const formula = readRequirement(requirement);
       if (formula instanceof FormulaError) return [];
       return idleComparisons(formula).map((text) => {
-        const offset = Math.max(0, requirement.formula.indexOf(text));
-        const length = requirement.formula.includes(text) ? text.length : requirement.formula.length;
+        // Blanks may be written otherwise: then the whole formula is pointed at.
+        const offset = requirement.formula.indexOf(text);
+        const within = offset < 0 ? { offset: 0, length: requirement.formula.length } : { offset, length: text.length };
         return {
-          at: { path: ["requirements", index, "formula"], within: { offset, length } },
+          at: { path: ["requirements", index, "formula"], within },
           message: `the requirement "${requirement.id}" holds whatever its names stand for`,
           received: text,
           expected: "a comparison that some chassis would fail",

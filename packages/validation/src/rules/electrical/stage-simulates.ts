@@ -1,5 +1,5 @@
 import type { StageTemplate } from "@underchassis/dataset";
-import { poweredConditions, type Stress } from "@underchassis/grading";
+import { poweredConditions, type Stress, surroundName } from "@underchassis/grading";
 import type { Complaint, ElectricalRule, Target } from "../../model/rule.ts";
 import type { TemplateRun } from "../../model/subjects.ts";
 import { loneliest } from "../../shared/pointPlaces.ts";
@@ -97,9 +97,9 @@ function namedIn(received = ""): string[] {
   return /^points: ([^;]*)/.exec(received)?.[1]?.split(", ") ?? [];
 }
 
-/** The part of the surroundings that a message names ("resistor 2"): the simulation calls them by kind and place in the list. */
+/** The part of the surroundings that a message names ("resistor 2"). */
 function surroundIn({ typical }: StageTemplate, message: string): Target | undefined {
-  const index = typical?.parts?.findIndex(({ kind }, k) => new RegExp(`\\b${kind} ${k + 1}\\b`).test(message)) ?? -1;
+  const index = typical?.parts?.findIndex((part, k) => new RegExp(`\\b${surroundName(part, k)}\\b`).test(message)) ?? -1;
   return index < 0 ? undefined : { path: ["typical", "parts", index] };
 }
 

@@ -1,5 +1,5 @@
 import type { Complaint, FileRule } from "../../model/rule.ts";
-import { cellOf, describedTable } from "../../shared/describedTable.ts";
+import { describedTable } from "../../shared/describedTable.ts";
 
 /** What columns of one quantity are called, the smaller first: `lowVolts` and `highVolts`. */
 const PAIRS: readonly (readonly [smaller: string, larger: string])[] = [
@@ -27,22 +27,23 @@ export const tablePairs: FileRule = {
   check(table, collection) {
     const described = describedTable(table, collection);
     if (described === undefined) return [];
-    const names = described.columns.map(({ column }) => column.name);
-    const pairs = names.flatMap((smaller) =>
+    const { columns } = described;
+    const pairs = columns.flatMap((smaller) =>
       PAIRS.flatMap(([low, high]) => {
-        const larger = smaller.startsWith(low) ? high + smaller.slice(low.length) : "";
-        return names.includes(larger) ? [{ smaller, larger }] : [];
+        const { name } = smaller.column;
+        const larger = columns.find(({ column }) => name.startsWith(low) && column.name === high + name.slice(low.length));
+        return larger === undefined ? [] : [{ smaller, larger }];
       }),
     );
-    return table.rows.flatMap((row) =>
+    return table.rows.flatMap(({ cells }) =>
       pairs.flatMap(({ smaller, larger }): Complaint[] => {
-        const [less, more] = [cellOf(table, row, smaller), cellOf(table, row, larger)];
+        const [less, more] = [cells[smaller.at], cells[larger.at]];
         if (less === undefined || more === undefined || less.text === "" || more.text === "") return [];
         return Number(less.text) > Number(more.text)
           ? [
               {
                 at: more.span,
-                message: `"${larger}" is less than "${smaller}"`,
+                message: `"${larger.column.name}" is less than "${smaller.column.name}"`,
                 received: `${more.text}, and ${less.text}`,
                 expected: `at least ${less.text}; the two may have changed places`,
               },
