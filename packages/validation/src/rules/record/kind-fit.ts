@@ -18,7 +18,7 @@ const NEEDS: Readonly<Record<string, readonly string[]>> = {
   tube: ["pins", "type"],
   "regulator-tube": ["type"],
 };
-/** What a meter can show of some kinds of parts only. */
+/** What a meter can show of some kinds of parts only. common-practice. */
 const MEASURED_ON: Readonly<Record<string, readonly string[]>> = {
   capacitance: ["capacitor"],
   esr: ["capacitor"],

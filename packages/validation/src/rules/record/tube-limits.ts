@@ -10,9 +10,9 @@ const DROP_MARGIN = 1.5;
 /** Twice what the largest filament of the dataset takes. */
 const MOST_HEATER_WATTS = 150;
 
-/** mu = gm rp at one point (van der Bijl); sheets round each, the worst of the dataset's by a tenth. */
+/** mu = gm rp at one point (van der Bijl's relation, common-practice); sheets round each, and all of the dataset come within 15 %. */
 const MU_RATIO = 1.3;
-/** Both ways to feed a heater take the same power, but for the rounding of the sheet. */
+/** Both ways to feed a heater take the same power, but for the rounding of the sheet. common-practice. */
 const HEATER_RATIO = 1.03;
 
 /** A tube's published operation keeps its limits. */
